@@ -31,7 +31,7 @@ const growth = {
 } as const;
 
 /** Friction that goes with contact area: the best supported family on smooth holds. */
-export const adhesionMechanisms = [
+export const adhesionMechanisms: readonly MechanismRow[] = [
 	{
 		key: 'adhesion',
 		line: 2,
@@ -227,4 +227,4 @@ export const adhesionMechanisms = [
 		status: 'assumed',
 		note: 'A hand laid on two phalanges is outside the strength model.'
 	}
-] as const satisfies readonly MechanismRow[];
+];
