@@ -25,7 +25,7 @@ const growth = {
 	what: 'the pad grows as this power of its load',
 	unit: '1',
 	start: 0.32,
-	range: [0, 1.5],
+	range: [0, 1],
 	status: 'memory',
 	source: []
 } as const;
@@ -212,7 +212,13 @@ export const adhesionMechanisms: readonly MechanismRow[] = [
 		parameters: [
 			ratio,
 			{ ...shearStrength, start: 20_000 },
-			{ ...growth, what: 'the patch grows as this power of load', start: 1.3, status: 'assumed' },
+			{
+				...growth,
+				what: 'the patch grows as this power of load',
+				start: 1.3,
+				range: [0, 2],
+				status: 'assumed'
+			},
 			{
 				field: 'largestFactor',
 				what: 'most that the patch can grow',
