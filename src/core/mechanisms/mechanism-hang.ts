@@ -7,7 +7,7 @@ type HangOf<Key extends MechanismKey> = (base: Hang, parameters: MechanismParame
 
 const withLaw = (base: Hang, friction: FrictionLaw): Hang => ({ ...base, friction });
 
-const underFilm: HangOf<'film'> = (base, parameters) =>
+const underFilm = (base: Hang, parameters: MechanismParameters['film']): Hang =>
 	withLaw(base, { kind: 'film', ...parameters });
 
 /** The patch of the base, growing so that it is the same under the whole hanging mass. */

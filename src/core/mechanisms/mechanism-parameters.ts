@@ -28,7 +28,7 @@ export type MechanismParameters = {
 		time: number;
 		fadeForce?: number;
 	};
-	shearLoss: { coefficient: number; loss: number; referenceForce: number };
+	shearLoss: { coefficient: number; loss: number; referencePressure: number };
 	flatterHand: {
 		coefficient: number;
 		shearStrength: number;

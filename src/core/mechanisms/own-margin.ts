@@ -74,7 +74,7 @@ export const ownMargins: { [Key in MechanismKey]?: OwnMargin<Key> } = {
 	},
 	shearLoss(base, netMass, parameters) {
 		const result = resultAt(base, netMass);
-		return marginWith(result, shearLossRatio(padForce(base, result), parameters));
+		return marginWith(result, shearLossRatio(pressureOf(result), parameters));
 	},
 	flatterHand(base, netMass, { coefficient, shearStrength, exponent, largestFactor }) {
 		const result = resultAt(base, netMass);

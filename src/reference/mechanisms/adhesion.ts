@@ -150,7 +150,7 @@ export const adhesionMechanisms: readonly MechanismRow[] = [
 			{ ...ratio, start: 0.64, range: [0.2, 1.5] },
 			{
 				field: 'loss',
-				what: 'share of real contact lost at the reference force',
+				what: 'share of real contact lost at the reference pressure',
 				unit: '1',
 				start: 0.1,
 				range: [0, 0.3],
@@ -158,18 +158,18 @@ export const adhesionMechanisms: readonly MechanismRow[] = [
 				source: []
 			},
 			{
-				field: 'referenceForce',
-				what: 'force on one pad at which that share is stated',
-				unit: 'N',
-				start: 40,
-				range: [5, 200],
+				field: 'referencePressure',
+				what: 'pressure at which that share is stated',
+				unit: 'Pa',
+				start: 114_000,
+				range: [10_000, 600_000],
 				status: 'assumed',
 				source: []
 			}
 		],
 		source: ['sahli2018'],
 		status: 'assumed',
-		note: 'The 30 % is seen; the law for size is from memory, and its use by load is ours.'
+		note: 'The 30 % is seen; the law for size is from memory, and its use by pressure is ours. With it a bigger patch is worse; taken for the whole patch it would be better.'
 	},
 	{
 		key: 'precursor-slip',
