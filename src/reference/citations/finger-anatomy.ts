@@ -145,7 +145,7 @@ export const fingerAnatomyCitations = {
 		year: 2012,
 		title: 'Anthropometric Survey (ANSUR II), public release',
 		where:
-			'4082 men, 1986 women; files at github.com/coleharlow12/ANSURDataAnalysis, commit c313806694ded58195024eb34dcafc8cefb26eb2',
+			'4082 men, 1986 women; files at github.com/coleharlow12/ANSURDataAnalysis, commit c313806694ede58195024eb34dcafc8cefb26eb2',
 		how: 'seen',
 		note: 'Year from memory. Percentiles and exponents computed from the raw files.'
 	},
