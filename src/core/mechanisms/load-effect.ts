@@ -1,5 +1,7 @@
 import { requireAllowed } from '../units/allowed-range.ts';
-import type { MarginCurve } from './mechanism-margin.ts';
+
+/** A slip margin against net mass, kg: what the board draws for each mechanism. */
+export type MarginCurve = (netMass: number) => number;
 
 /** What a heavier hang does, in words for the screen. */
 export type LoadSign = 'lighter is easier' | 'no change' | 'heavier is easier' | 'either';

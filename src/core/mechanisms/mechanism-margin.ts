@@ -1,9 +1,10 @@
 import { loadAtNetMass } from '../mechanics/load-at-net-mass.ts';
-import { evaluateHang } from '../strength/evaluate-hang.ts';
 import type { Hang } from '../types.ts';
+import type { MarginCurve } from './load-effect.ts';
 import { mechanismHang } from './mechanism-hang.ts';
 import type { MechanismKey, MechanismParameters } from './mechanism-parameters.ts';
 import { ownMargins } from './own-margin.ts';
+import { slipMarginOf, slipProbe } from './slip-probe.ts';
 
 /** The mechanisms that have a curve, geometry first. */
 export const mechanismKeys: readonly MechanismKey[] = [
@@ -27,9 +28,6 @@ export const mechanismKeys: readonly MechanismKey[] = [
 	'shearLoss',
 	'flatterHand'
 ];
-
-/** The slip margin of one mechanism against net mass, kg. */
-export type MarginCurve = (netMass: number) => number;
 
 /**
  * Finds the slip margin at one load when one mechanism acts on a set-up.
@@ -71,8 +69,11 @@ export function mechanismCurve<Key extends MechanismKey>(
 	parameters: MechanismParameters[Key]
 ): MarginCurve {
 	const hang = mechanismHang(key, base, parameters);
-	if (hang) return (netMass) => evaluateHang(hang, loadAtNetMass(netMass, hang)).slipMargin;
+	if (hang) {
+		const probe = slipProbe(hang);
+		return (netMass) => slipMarginOf(probe(loadAtNetMass(netMass, hang)));
+	}
 	const own = ownMargins[key];
-	if (own) return (netMass) => own(base, netMass, parameters);
+	if (own) return own(base, parameters);
 	throw new RangeError(`key must be one of ${mechanismKeys.join(', ')}, but is ${String(key)}`);
 }

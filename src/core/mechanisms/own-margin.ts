@@ -1,91 +1,83 @@
 import { frictionRatio } from '../friction/friction-ratio.ts';
 import { loadAtNetMass } from '../mechanics/load-at-net-mass.ts';
-import { loadFromForces } from '../mechanics/load-from-forces.ts';
-import { evaluateHang, type HangResult } from '../strength/evaluate-hang.ts';
+import type { Contact } from '../strength/contact-at.ts';
 import type { Hang } from '../types.ts';
 import { flatterHandArea } from './flatter-hand.ts';
 import { interlockRatio } from './interlock.ts';
+import type { MarginCurve } from './load-effect.ts';
 import type { MechanismKey, MechanismParameters } from './mechanism-parameters.ts';
 import { orderDriftFactor } from './order-drift.ts';
 import { plumbResult } from './plain-hang.ts';
 import { saturationRatio } from './saturation.ts';
 import { shearLossRatio } from './shear-loss.ts';
 import { sittingRatio } from './sitting-time.ts';
+import { slipMarginOf, slipProbe } from './slip-probe.ts';
 import { swingAngleFromNudge } from './swing.ts';
 
 type OwnMargin<Key extends MechanismKey> = (
 	base: Hang,
-	netMass: number,
 	parameters: MechanismParameters[Key]
-) => number;
+) => MarginCurve;
 
-function resultAt(base: Hang, netMass: number): HangResult {
-	return evaluateHang(base, loadAtNetMass(netMass, base));
+/** The curve of a base whose law is replaced by a ratio of the contact's own. */
+function withRatio(base: Hang, ratioOf: (contact: Readonly<Contact>) => number): MarginCurve {
+	const probe = slipProbe(base);
+	return (netMass) => {
+		const contact = probe(loadAtNetMass(netMass, base));
+		return contact.leadsOff ? 0 : slipMarginOf(contact, ratioOf(contact));
+	};
 }
 
-/** The slip margin when the hold gives another ratio than the base's law; 0 and Infinity stay. */
-function marginWith(result: HangResult, ratio: number): number {
-	if (!(result.normal > 0) || !(result.tangential > 0)) return result.slipMargin;
-	return (ratio * result.normal) / result.tangential;
+/** The curve at the outer turning point of a swing, whose half angle may change with load. */
+function swung(base: Hang, angleAt: (netMass: number) => number): MarginCurve {
+	const probe = slipProbe(base);
+	return (netMass) => {
+		const { vertical, horizontal } = loadAtNetMass(netMass, base);
+		const angle = angleAt(netMass);
+		if (angle >= Math.PI / 2) return 0;
+		return slipMarginOf(probe({ vertical, horizontal: horizontal + vertical * Math.tan(angle) }));
+	};
 }
 
-/** Normal force on one pad, N; where the pull leads off, any number will do. */
-const padForce = (base: Hang, result: HangResult): number =>
-	result.normal > 0 ? result.normal / base.grip.fingers : 1;
-
-const pressureOf = (result: HangResult): number => (result.pressure > 0 ? result.pressure : 1);
-
-/** The pull at the outer turning point of a swing. */
-function swung(base: Hang, netMass: number, angle: number): number {
-	const { vertical, horizontal } = loadAtNetMass(netMass, base);
-	if (angle >= Math.PI / 2) return 0;
-	return evaluateHang(
-		base,
-		loadFromForces(vertical, horizontal + vertical * Math.tan(angle), netMass)
-	).slipMargin;
-}
-
-/** The mechanisms that no hang can hold. */
+/** The mechanisms that no hang can hold, as curves of slip margin against net mass. */
 export const ownMargins: { [Key in MechanismKey]?: OwnMargin<Key> } = {
-	swingSameAngle: (base, netMass, { swingAngle }) => swung(base, netMass, swingAngle),
-	swingSameImpulse: (base, netMass, { swingAngle }) =>
-		swung(base, netMass, swingAngleFromNudge(swingAngle, base.hangingMass, netMass)),
-	squeeze(base, netMass, { squeeze }) {
-		const result = resultAt(base, netMass);
-		const normal = result.normal + squeeze / base.hands;
-		if (!(result.normal > 0) || !(result.tangential > 0)) return result.slipMargin;
-		const pressure = normal / (base.grip.fingers * result.padArea);
-		return (frictionRatio(base.friction, pressure) * normal) / result.tangential;
+	swingSameAngle: (base, { swingAngle }) => swung(base, () => swingAngle),
+	swingSameImpulse: (base, { swingAngle }) =>
+		swung(base, (netMass) => swingAngleFromNudge(swingAngle, base.hangingMass, netMass)),
+	squeeze(base, { squeeze }) {
+		const extra = squeeze / base.hands;
+		return withRatio(base, ({ normal, pressure }) => {
+			// The squeeze presses as well as it holds: both the pressure and the limit grow by it.
+			const pressed = (normal + extra) / normal;
+			return frictionRatio(base.friction, pressure * pressed) * pressed;
+		});
 	},
-	orderDrift: (base, netMass, parameters) =>
-		resultAt(base, netMass).slipMargin * orderDriftFactor(netMass, parameters),
-	saturation(base, netMass, parameters) {
-		const result = resultAt(base, netMass);
-		return marginWith(result, saturationRatio(pressureOf(result), parameters));
+	orderDrift(base, parameters) {
+		const still = withRatio(base, ({ ratio }) => ratio);
+		return (netMass) => still(netMass) * orderDriftFactor(netMass, parameters);
 	},
-	interlock(base, netMass, parameters) {
-		const result = resultAt(base, netMass);
-		return marginWith(result, interlockRatio(pressureOf(result), parameters));
-	},
-	sittingTime(base, netMass, parameters) {
-		const result = resultAt(base, netMass);
-		const force = padForce(base, result);
-		return marginWith(result, sittingRatio(parameters.time, { ...parameters, force }));
-	},
-	shearLoss(base, netMass, parameters) {
-		const result = resultAt(base, netMass);
-		return marginWith(result, shearLossRatio(pressureOf(result), parameters));
-	},
-	flatterHand(base, netMass, { coefficient, shearStrength, exponent, largestFactor }) {
-		const result = resultAt(base, netMass);
-		const force = padForce(base, result);
+	saturation: (base, parameters) =>
+		withRatio(base, ({ pressure }) => saturationRatio(pressure, parameters)),
+	interlock: (base, parameters) =>
+		withRatio(base, ({ pressure }) => interlockRatio(pressure, parameters)),
+	sittingTime: (base, parameters) =>
+		withRatio(base, ({ normal }) =>
+			sittingRatio(parameters.time, { ...parameters, force: normal / base.grip.fingers })
+		),
+	shearLoss: (base, parameters) =>
+		withRatio(base, ({ pressure }) => shearLossRatio(pressure, parameters)),
+	flatterHand(base, { coefficient, shearStrength, exponent, largestFactor }) {
+		const { fingers } = base.grip;
 		const whole = plumbResult(base, base.hangingMass);
-		const padArea = flatterHandArea(force, {
+		const patch = {
 			padArea: whole.padArea,
-			referenceForce: whole.normal / base.grip.fingers,
+			referenceForce: whole.normal / fingers,
 			exponent,
 			largestFactor
+		};
+		return withRatio(base, ({ normal }) => {
+			const force = normal / fingers;
+			return coefficient + (shearStrength * flatterHandArea(force, patch)) / force;
 		});
-		return marginWith(result, coefficient + (shearStrength * padArea) / force);
 	}
 };

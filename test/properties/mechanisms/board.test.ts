@@ -233,6 +233,20 @@ describe('each curve on a plain hang', () => {
 	});
 });
 
+describe('a hang that holds a mechanism', () => {
+	test('has in evaluateHang the slip margin that the curve draws', () => {
+		const expressible = rowsWithCurves.filter((row) => row.expressibleInHang);
+		fc.assert(
+			fc.property(plain, fc.constantFrom(...expressible), share(25, 140), (base, row, netMass) => {
+				const key = row.boardKey as MechanismKey;
+				const hang = mechanismHang(key, base, startOf(row) as never)!;
+				const { slipMargin } = evaluateHang(hang, loadAtNetMass(netMass, hang));
+				expect(mechanismCurve(key, base, startOf(row) as never)(netMass)).toBe(slipMargin);
+			})
+		);
+	});
+});
+
 describe('the plain hang', () => {
 	test('is plain, agrees with the set-up’s plumb slope, patch and ratio, and is its own plain hang', () => {
 		fc.assert(

@@ -97,7 +97,7 @@ describe('bad numbers are named', () => {
 		['point.margin', () => anchoredCurve((m) => m, { netMass: 50, margin: 0 })],
 		['key', () => mechanismCurve('wish' as 'constant', base, { coefficient: 0.5 })],
 		['hang.slope', () => plainHang({ ...base, slope: Math.PI / 2 }, 70)],
-		['ropeAngle', () => mechanismMargin('ropeLean', base, 50, { ropeAngle: 2 })]
+		['hang.ropeAngle', () => mechanismMargin('ropeLean', base, 50, { ropeAngle: 2 })]
 	])('%s', (field, call) => {
 		expect(call).toThrow(RangeError);
 		expect(call).toThrow(new RegExp(`^${field.replace('.', '\\.')} must`));
