@@ -1,4 +1,8 @@
-import { readPreferences, writePreferences, type Preferences } from '#storage/stores/preferences.ts';
+import {
+	readPreferences,
+	writePreferences,
+	type Preferences
+} from '#storage/stores/preferences.ts';
 
 /** Unit and theme: chosen once, remembered, the same on every page. */
 class PreferenceState {

@@ -1,19 +1,17 @@
 import { formatNumber } from './format-number.ts';
+import { kilogramsToPounds, poundsToKilograms } from './mass.ts';
 
 /** What masses are shown in. */
 export type MassUnit = 'kg' | 'lb';
 
-/** One international avoirdupois pound, kg (exact). */
-const poundInKilograms = 0.45359237;
-
-/** A mass in the unit shown. Source: nistSp811 */
+/** A mass in the unit shown. */
 export function massIn(kilograms: number, unit: MassUnit): number {
-	return unit === 'kg' ? kilograms : kilograms / poundInKilograms;
+	return unit === 'kg' ? kilograms : kilogramsToPounds(kilograms);
 }
 
-/** A mass in kg from the unit shown. Source: nistSp811 */
+/** A mass in kg from the unit shown. */
 export function massFrom(shown: number, unit: MassUnit): number {
-	return unit === 'kg' ? shown : shown * poundInKilograms;
+	return unit === 'kg' ? shown : poundsToKilograms(shown);
 }
 
 /** A mass as text with its unit, three significant digits. */

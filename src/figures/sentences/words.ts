@@ -131,7 +131,8 @@ function edgeWords(interval: Interval, end: 'from' | 'to', unit: MassUnit): stri
 /** What one more kilogram does to the slip margin, and why. */
 export function oneMore(s: Situation): string {
 	const { contact, heavier, massUnit } = s;
-	const more = massUnit === 'kg' ? 'One more kilogram' : `One more kilogram (2.2 ${massWord('lb')})`;
+	const more =
+		massUnit === 'kg' ? 'One more kilogram' : `One more kilogram (2.2 ${massWord('lb')})`;
 	const strength = strengthChange(s);
 	if (contact.normal <= 0) {
 		return heavier.normal > 0
@@ -150,7 +151,8 @@ export function oneMore(s: Situation): string {
 	if (Math.abs(change) < 1e-9) {
 		return `${more} leaves the slip margin as it is: ${reasons}. ${strength}`;
 	}
-	const says = change > 0 ? `raises the slip margin by ${size}` : `lowers the slip margin by ${size}`;
+	const says =
+		change > 0 ? `raises the slip margin by ${size}` : `lowers the slip margin by ${size}`;
 	return `${more} ${says}: ${reasons}. ${strength}`;
 }
 

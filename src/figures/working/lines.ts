@@ -1,6 +1,6 @@
 import type { evaluateHang } from '#core/strength/evaluate-hang.ts';
 import { enduranceFraction } from '#core/strength/endurance-fraction.ts';
-import { standardGravity } from '#core/units/constants.ts';
+import { standardGravity } from '#core/units/gravity.ts';
 import type { Hang, Load } from '#core/types.ts';
 import { lawTex } from './law-tex.ts';
 import { quantityTex } from './quantity-tex.ts';
@@ -28,7 +28,12 @@ const kilopascals = (pascals: number) => quantityTex(pascals / 1e3, 'kPa');
 
 /** The derivation with this set-up's numbers put in, from forces to margins. */
 export function workingLines(input: WorkingInput): Line[] {
-	return [...loadLines(input), ...contactLines(input), ...slipLines(input), ...strengthLines(input)];
+	return [
+		...loadLines(input),
+		...contactLines(input),
+		...slipLines(input),
+		...strengthLines(input)
+	];
 }
 
 function loadLines({ hang, load, person }: WorkingInput): Line[] {
@@ -39,7 +44,11 @@ function loadLines({ hang, load, person }: WorkingInput): Line[] {
 	if (person.assistForce > 0) {
 		const rope = `A=${newtons(person.assistForce)},\\quad \\varphi=${angle(hang.ropeAngle)}`;
 		lines.push(
-			{ says: 'The rope takes off load; its pull and its angle from plumb', tex: rope, of: 'loadAtNetMass' },
+			{
+				says: 'The rope takes off load; its pull and its angle from plumb',
+				tex: rope,
+				of: 'loadAtNetMass'
+			},
 			{
 				says: 'Downward force on the hands',
 				tex: `V=Mg-A\\cos\\varphi=${quantityTex(mass, 'kg')}\\times ${quantityTex(standardGravity, 'm/s^2', 6)}-${newtons(person.assistForce * Math.cos(hang.ropeAngle))}=${newtons(load.vertical)}`,

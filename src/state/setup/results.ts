@@ -54,7 +54,11 @@ export function computeResults(setup: Setup) {
 	};
 }
 
-function regionOf(hang: Hang, across: ReturnType<typeof axisRange>, load: { from: number; to: number }) {
+function regionOf(
+	hang: Hang,
+	across: ReturnType<typeof axisRange>,
+	load: { from: number; to: number }
+) {
 	const { axis, from, to } = across;
 	return holdingRegion(hang, { axis, from, to, columns, load });
 }

@@ -72,9 +72,7 @@ export class SetupState {
 	/** Notes or clears the message of one field. */
 	problem(field: string, message: string | undefined): void {
 		if (this.problems[field] === message) return;
-		const rest = Object.fromEntries(
-			Object.entries(this.problems).filter(([key]) => key !== field)
-		);
+		const rest = Object.fromEntries(Object.entries(this.problems).filter(([key]) => key !== field));
 		this.problems = message === undefined ? rest : { ...rest, [field]: message };
 	}
 

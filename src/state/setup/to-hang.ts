@@ -1,15 +1,17 @@
 import type { ContactModel, FrictionLaw, Hang, Load, RegionAxis } from '#core/types.ts';
-import { standardGravity } from '#core/units/constants.ts';
+import { degreesToRadians, radiansToDegrees } from '#core/units/angle.ts';
+import {
+	squareMetresToSquareMillimetres,
+	squareMillimetresToSquareMetres
+} from '#core/units/area.ts';
+import { kilogramsToNewtons } from '#core/units/force.ts';
+import { millimetresToMetres } from '#core/units/length.ts';
+import { kilopascalsToPascals } from '#core/units/pressure.ts';
 import { loadAtNetMass } from '#core/mechanics/load-at-net-mass.ts';
 import { fingerSharing } from '#reference/sharing.ts';
 import type { Setup } from '#storage/codecs/setup.ts';
 
 // The border: here, and nowhere else, a set-up's kilograms, degrees, mm² and kPa become SI.
-const radians = Math.PI / 180;
-const squareMillimetre = 1e-6;
-const millimetre = 1e-3;
-const kilopascal = 1e3;
-
 /** Net load of a set-up, kg. */
 export function netMassOf(setup: Setup): number {
 	return setup.body + setup.change;
@@ -22,35 +24,35 @@ export function lawOf(setup: Setup): FrictionLaw {
 		case 'constant':
 			return { kind: 'constant', coefficient };
 		case 'adhesion':
-			return { kind: 'adhesion', coefficient, shearStrength: setup.shear * kilopascal };
+			return { kind: 'adhesion', coefficient, shearStrength: kilopascalsToPascals(setup.shear) };
 		case 'power':
 			return {
 				kind: 'power',
 				coefficient,
-				referencePressure: setup.pressure * kilopascal,
+				referencePressure: kilopascalsToPascals(setup.pressure),
 				exponent: setup.exponent
 			};
 		case 'deformation':
 			return {
 				kind: 'deformation',
 				coefficient,
-				shearStrength: setup.shear * kilopascal,
+				shearStrength: kilopascalsToPascals(setup.shear),
 				deformation: setup.deformation,
-				referencePressure: setup.pressure * kilopascal
+				referencePressure: kilopascalsToPascals(setup.pressure)
 			};
 		case 'film':
 			return {
 				kind: 'film',
 				filmCoefficient: setup.film,
 				coefficient,
-				breakthroughPressure: setup.through * kilopascal,
+				breakthroughPressure: kilopascalsToPascals(setup.through),
 				sharpness: setup.sharpness
 			};
 	}
 }
 
 function contactOf(setup: Setup): ContactModel {
-	const area = setup.area * squareMillimetre;
+	const area = squareMillimetresToSquareMetres(setup.area);
 	return setup.patch === 'fixed'
 		? { kind: 'fixed', padArea: area }
 		: {
@@ -58,7 +60,7 @@ function contactOf(setup: Setup): ContactModel {
 				// The set-up states the area at 100 N on the pad.
 				padCoefficient: area / 100 ** setup.growth,
 				exponent: setup.growth,
-				padLimit: setup.largest * squareMillimetre
+				padLimit: squareMillimetresToSquareMetres(setup.largest)
 			};
 }
 
@@ -67,7 +69,7 @@ function contactOf(setup: Setup): ContactModel {
  * Measured with other fingers, it is rescaled by an assumed sharing, and `estimated` says so.
  */
 export function referenceForceOf(setup: Setup): { force: number; estimated: boolean } {
-	const measured = (setup.best * standardGravity) / setup.bestHands;
+	const measured = kilogramsToNewtons(setup.best) / setup.bestHands;
 	const share = fingerSharing(setup.fingers) / fingerSharing(setup.bestFingers);
 	return {
 		force: measured * share,
@@ -79,22 +81,22 @@ export function referenceForceOf(setup: Setup): { force: number; estimated: bool
 export function hangOf(setup: Setup): Hang {
 	return {
 		hangingMass: setup.body,
-		ropeAngle: setup.rope * radians,
+		ropeAngle: degreesToRadians(setup.rope),
 		push: setup.push,
 		hands: setup.hands === 1 ? 1 : 2,
-		slope: setup.slope * radians,
-		...(setup.radius > 0 ? { radius: setup.radius * millimetre } : {}),
+		slope: degreesToRadians(setup.slope),
+		...(setup.radius > 0 ? { radius: millimetresToMetres(setup.radius) } : {}),
 		friction: lawOf(setup),
 		grip: {
 			fingers: setup.fingers,
-			padWidth: setup.padWidth * millimetre,
-			padLength: setup.padLength * millimetre,
-			padDepth: setup.padDepth * millimetre,
+			padWidth: millimetresToMetres(setup.padWidth),
+			padLength: millimetresToMetres(setup.padLength),
+			padDepth: millimetresToMetres(setup.padDepth),
 			contact: contactOf(setup)
 		},
 		strength: {
 			referenceForce: referenceForceOf(setup).force,
-			referenceEdgeDepth: setup.edge * millimetre,
+			referenceEdgeDepth: millimetresToMetres(setup.edge),
 			referenceHoldTime: setup.bestTime,
 			holdTime: setup.hold
 		}
@@ -105,7 +107,7 @@ export function hangOf(setup: Setup): Hang {
 export function loadOf(setup: Setup, netMass = netMassOf(setup)): Load {
 	return loadAtNetMass(netMass, {
 		hangingMass: setup.body,
-		ropeAngle: setup.rope * radians,
+		ropeAngle: degreesToRadians(setup.rope),
 		push: setup.push
 	});
 }
@@ -116,17 +118,25 @@ export function personOf(setup: Setup) {
 	return {
 		bodyMass: setup.body,
 		addedMass: Math.max(0, setup.change),
-		assistForce: (assist * standardGravity) / Math.cos(setup.rope * radians),
-		ropeAngle: setup.rope * radians,
+		assistForce: kilogramsToNewtons(assist) / Math.cos(degreesToRadians(setup.rope)),
+		ropeAngle: degreesToRadians(setup.rope),
 		push: setup.push
 	};
 }
 
 /** Range of the axis that lies across the region, in SI, and the set-up's own value on it. */
-export function axisRange(setup: Setup, padArea: number): { axis: RegionAxis; from: number; to: number; value: number } {
+export function axisRange(
+	setup: Setup,
+	padArea: number
+): { axis: RegionAxis; from: number; to: number; value: number } {
 	switch (setup.axis) {
 		case 'slope':
-			return { axis: 'slope', from: -15 * radians, to: 60 * radians, value: setup.slope * radians };
+			return {
+				axis: 'slope',
+				from: degreesToRadians(-15),
+				to: degreesToRadians(60),
+				value: degreesToRadians(setup.slope)
+			};
 		case 'coefficient':
 			return { axis: 'coefficient', from: 0.1, to: 1.5, value: setup.mu };
 		case 'padArea':
@@ -134,9 +144,9 @@ export function axisRange(setup: Setup, padArea: number): { axis: RegionAxis; fr
 		case 'ropeAngle':
 			return {
 				axis: 'ropeAngle',
-				from: -20 * radians,
-				to: 30 * radians,
-				value: setup.rope * radians
+				from: degreesToRadians(-20),
+				to: degreesToRadians(30),
+				value: degreesToRadians(setup.rope)
 			};
 		case 'holdTime':
 			return { axis: 'holdTime', from: 3, to: 60, value: setup.hold };
@@ -147,13 +157,17 @@ export function axisRange(setup: Setup, padArea: number): { axis: RegionAxis; fr
 export function movedAlong(setup: Setup, value: number, padArea: number): Partial<Setup> {
 	switch (setup.axis) {
 		case 'slope':
-			return { slope: stepped(value / radians, 0.1) };
+			return { slope: stepped(radiansToDegrees(value), 0.1) };
 		case 'coefficient':
 			return { mu: stepped(value, 0.005) };
 		case 'padArea':
-			return areaPatch(setup, value / squareMillimetre, padArea / squareMillimetre);
+			return areaPatch(
+				setup,
+				squareMetresToSquareMillimetres(value),
+				squareMetresToSquareMillimetres(padArea)
+			);
 		case 'ropeAngle':
-			return { rope: stepped(value / radians, 0.1) };
+			return { rope: stepped(radiansToDegrees(value), 0.1) };
 		case 'holdTime':
 			return { hold: stepped(value, 0.5) };
 	}
