@@ -1,5 +1,5 @@
 import type { evaluateHang } from '#core/strength/evaluate-hang.ts';
-import { enduranceFraction } from '#core/strength/endurance-fraction.ts';
+import { enduranceFraction } from '#core/strength/endurance.ts';
 import { standardGravity } from '#core/units/gravity.ts';
 import type { Hang, Load } from '#core/types.ts';
 import { lawTex } from './law-tex.ts';
