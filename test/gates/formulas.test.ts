@@ -41,13 +41,18 @@ describe('formulas: each renders with errors on and names its function', () => {
 
 	test('every line of the working renders, and shows no number that is not one', () => {
 		for (const { tex } of lines) {
-			expect(() => katex.renderToString(tex, { throwOnError: true, strict: 'error' }), tex).not.toThrow();
+			expect(
+				() => katex.renderToString(tex, { throwOnError: true, strict: 'error' }),
+				tex
+			).not.toThrow();
 			expect(tex).not.toMatch(/NaN|undefined|Infinity/);
 		}
 	});
 
 	test('every line names a function of the core', () => {
-		const strangers = [...new Set(lines.map(({ of }) => of))].filter((of) => !coreFunctions.has(of));
+		const strangers = [...new Set(lines.map(({ of }) => of))].filter(
+			(of) => !coreFunctions.has(of)
+		);
 		expect(strangers).toEqual([]);
 	});
 });

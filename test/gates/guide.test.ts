@@ -16,8 +16,8 @@ describe('guide: what DEVELOPERS.md names exists', () => {
 	});
 
 	test('every path', () => {
-		const paths = quoted.filter(
-			(text) => /^(src|test|seeds|static|scripts|bench|\.ci)\/[\w\-./]*$/.test(text)
+		const paths = quoted.filter((text) =>
+			/^(src|test|seeds|static|scripts|bench|\.ci)\/[\w\-./]*$/.test(text)
 		);
 		expect(paths.length).toBeGreaterThan(10);
 		expect(paths.filter((path) => !existsSync(path))).toEqual([]);

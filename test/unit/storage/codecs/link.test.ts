@@ -30,8 +30,8 @@ describe('links', () => {
 	});
 
 	test.each([
-		['v=1&slope=steep', '“slope” in the link is not a number; 32 is used.'],
-		['v=1&slope=', '“slope” in the link is not a number; 32 is used.'],
+		['v=1&slope=steep', '“slope” in the link is not a number; 33.5 is used.'],
+		['v=1&slope=', '“slope” in the link is not a number; 33.5 is used.'],
 		['v=1&slope=75', '“slope” in the link is 75, outside -15 to 60; 60 is used.'],
 		['v=1&fingers=2.4', '“fingers” in the link is 2.4, outside 1 to 4; 2 is used.'],
 		['v=1&law=magic', '“law” in the link is not known here; “film” is used.'],
