@@ -97,3 +97,38 @@ export type CoefficientRow = Row & {
 	load: string;
 	people: number | null;
 };
+
+/** Sign of an effect on the friction ratio (or, for geometry, on the slip margin). */
+export const effects = ['better', 'no change', 'worse', 'either', 'not defined'] as const;
+export type Effect = (typeof effects)[number];
+
+/** Strength of published support for a mechanism on skin, in words fit for the page. */
+export const grades = ['strong', 'fair', 'weak', 'exact', 'assumed'] as const;
+export type Grade = (typeof grades)[number];
+
+/** One reason why load may matter. */
+export type MechanismRow = Row & {
+	/** Its line in the published-signs table that the rows were drawn up from. */
+	line: number;
+	name: string;
+	family: 'none' | 'adhesion' | 'deformation' | 'film' | 'time' | 'geometry' | 'order' | 'strength';
+	/** More load on the same patch. */
+	constantArea: Effect;
+	/** More load and more patch together: the same pressure. */
+	constantPressure: Effect;
+	/** More patch under the same load. */
+	biggerPatch: Effect;
+	loadEffect: LoadSign;
+	grade: Grade;
+	support: string;
+	range: string;
+	tellTale: string;
+	/** The one cheapest test that would show it. */
+	test: string;
+	/** True where the hang of Explore can hold it; otherwise the board alone shows it. */
+	expressibleInHang: boolean;
+	/** The core curve that draws it; null where no formula is honest. */
+	boardKey: string | null;
+	/** The numbers its curve takes beyond the set-up, SI and radians. */
+	parameters: readonly Parameter[];
+};
