@@ -8,7 +8,7 @@ import { kilogramsToNewtons } from '#core/units/force.ts';
 import { millimetresToMetres } from '#core/units/length.ts';
 import { kilopascalsToPascals } from '#core/units/pressure.ts';
 import { loadAtNetMass } from '#core/mechanics/load-at-net-mass.ts';
-import { fingerSharing } from '#reference/sharing.ts';
+import { fingerShare } from './finger-share.ts';
 import type { Setup } from '#storage/codecs/setup.ts';
 
 // The border: here, and nowhere else, a set-up's kilograms, degrees, mm² and kPa become SI.
@@ -70,7 +70,7 @@ function contactOf(setup: Setup): ContactModel {
  */
 export function referenceForceOf(setup: Setup): { force: number; estimated: boolean } {
 	const measured = kilogramsToNewtons(setup.best) / setup.bestHands;
-	const share = fingerSharing(setup.fingers) / fingerSharing(setup.bestFingers);
+	const share = fingerShare(setup.fingers) / fingerShare(setup.bestFingers);
 	return {
 		force: measured * share,
 		estimated: setup.fingers !== setup.bestFingers || setup.hands !== setup.bestHands
