@@ -62,8 +62,7 @@ export function moveAlong(
 	const { hang, slopePerArea } = prepared;
 	const { hands, grip } = hang;
 	contactAt(prepared, netMass * standardGravity, path.start + path.rate * netMass, moving);
-	const cosine = Math.cos(moving.meanSlope);
-	const sine = Math.sin(moving.meanSlope);
+	const { cosine, sine } = moving;
 	moving.normalRate = (standardGravity * cosine - path.rate * sine) / hands;
 	moving.tangentialRate = (standardGravity * sine + path.rate * cosine) / hands;
 	moving.frictionRate = moving.momentRate = 0;

@@ -5,6 +5,9 @@ import type { PreparedHang } from './prepare-hang.ts';
 export type Contact = {
 	/** Slope of the hold in the middle of the patch, rad. */
 	meanSlope: number;
+	/** Its cosine and sine. */
+	cosine: number;
+	sine: number;
 	/** Force into the hold N, N, and along it Q, down the slope positive, N. */
 	normal: number;
 	tangential: number;
@@ -27,6 +30,8 @@ export type Contact = {
 export function emptyContact(): Contact {
 	return {
 		meanSlope: 0,
+		cosine: 1,
+		sine: 0,
 		normal: 0,
 		tangential: 0,
 		padArea: 0,
@@ -70,6 +75,8 @@ export function contactAt(
 	const normal = (vertical * cosine - horizontal * sine) / hands;
 	const tangential = (vertical * sine + horizontal * cosine) / hands;
 	contact.meanSlope = slope;
+	contact.cosine = cosine;
+	contact.sine = sine;
 	contact.normal = normal;
 	contact.tangential = tangential;
 	contact.growth = area < areaLimit ? prepared.areaExponent : 0;

@@ -14,22 +14,16 @@ import type { PreparedHang } from './prepare-hang.ts';
  * Example: a fixed patch of 250 mm² stays 250 mm² at every load.
  */
 export function patchArea(prepared: PreparedHang, vertical: number, horizontal: number): number {
-	const { areaLimit, slopePerArea } = prepared;
-	if (prepared.areaExponent === 0) return Math.min(areaLimit, prepared.areaCoefficient);
-	const atTip = grownArea(prepared, pressing(prepared, vertical, horizontal, 0));
-	if (slopePerArea === 0 || atTip === 0) return Math.min(areaLimit, atTip);
-	const atLimit = grownArea(prepared, pressing(prepared, vertical, horizontal, areaLimit));
-	if (atLimit >= areaLimit) return areaLimit;
-	return settledArea(prepared, vertical, horizontal, Math.min(areaLimit, atTip));
+	const { hang, areaLimit, areaExponent, slopePerArea } = prepared;
+	if (areaExponent === 0) return areaLimit;
+	const tipNormal = vertical * Math.cos(hang.slope) - horizontal * Math.sin(hang.slope);
+	const onTip = Math.min(areaLimit, grownArea(prepared, tipNormal));
+	return slopePerArea === 0 || onTip === 0
+		? onTip
+		: settledArea(prepared, vertical, horizontal, onTip);
 }
 
-/** Normal force on the hand when the patch has this area, N. */
-function pressing(prepared: PreparedHang, vertical: number, horizontal: number, area: number) {
-	const slope = prepared.hang.slope + prepared.slopePerArea * area;
-	return vertical * Math.cos(slope) - horizontal * Math.sin(slope);
-}
-
-/** Area a normal force on the hand would make, not counting the limit, m². */
+/** Area that a normal force on the hand would make, not counting the limit, m². */
 function grownArea(prepared: PreparedHang, normal: number): number {
 	if (!(normal > 0)) return 0;
 	return (
@@ -37,28 +31,33 @@ function grownArea(prepared: PreparedHang, normal: number): number {
 	);
 }
 
-/** Newton's method on a − grownArea(pressing(a)), kept inside a bracket. */
+/** Newton's method on a − grownArea(a) from a first guess, kept inside a bracket. */
 function settledArea(
 	prepared: PreparedHang,
 	vertical: number,
 	horizontal: number,
-	start: number
+	guess: number
 ): number {
-	const { slopePerArea, areaExponent } = prepared;
+	const { slopePerArea, areaExponent, areaLimit } = prepared;
 	let low = 0;
-	let high = prepared.areaLimit;
-	let area = start;
+	let high = areaLimit;
+	let area = guess;
 	for (let step = 0; step < 100; step++) {
 		const slope = prepared.hang.slope + slopePerArea * area;
-		const normal = pressing(prepared, vertical, horizontal, area);
+		const cosine = Math.cos(slope);
+		const sine = Math.sin(slope);
+		const normal = vertical * cosine - horizontal * sine;
 		const grown = grownArea(prepared, normal);
+		if (area === areaLimit && grown >= areaLimit) return areaLimit;
 		if (area > grown) high = area;
 		else low = area;
-		const tangential = vertical * Math.sin(slope) + horizontal * Math.cos(slope);
+		const tangential = vertical * sine + horizontal * cosine;
 		const rate = 1 + (areaExponent * grown * slopePerArea * tangential) / normal;
 		let next = area - (area - grown) / rate;
-		if (!(normal > 0 && next > low && next < high)) next = (low + high) / 2;
-		if (Math.abs(next - area) <= 2e-16 * area) return next;
+		if (next >= areaLimit && high === areaLimit && area < areaLimit) next = areaLimit;
+		else if (!(normal > 0 && next > low && next < high)) next = (low + high) / 2;
+		// The error after this step is about the square of the step.
+		if (Math.abs(next - area) <= 1e-12 * area) return next;
 		area = next;
 	}
 	return area;

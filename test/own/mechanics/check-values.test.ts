@@ -5,6 +5,7 @@ import {
 	enduranceTime,
 	evaluateHang,
 	hangLoad,
+	holdingWindow,
 	loadAtNetMass,
 	loadElasticity,
 	tendonForces
@@ -101,5 +102,16 @@ describe('own check values, not an outside source: load, time and tendons', () =
 		const seen = [dipMoment * 1e3, pipMoment * 1e3, mcpMoment * 1e3, fdp, fds];
 		seen.forEach((value, i) => within(value, expected[i]!, { relative: 6e-6 }));
 		expect(warnings).toEqual([]);
+	});
+});
+
+describe('own check values, not an outside source: windows over 20 to 130 kg', () => {
+	test.each(rows)('$name', ({ hang, window }) => {
+		const found = holdingWindow(hang, { from: 20, to: 130 });
+		expect(found.length).toBe(window.length);
+		found.forEach(({ from, to }, i) => {
+			within(from, window[i]![0], { absolute: 1e-3 });
+			within(to, window[i]![1], { absolute: 1e-3 });
+		});
 	});
 });
