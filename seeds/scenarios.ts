@@ -49,7 +49,7 @@ export const scenarios = [
 			best: 84,
 			bestFingers: 3
 		},
-		headline: [{ from: 69.42, to: 76.92, lowerLimit: 'slip', upperLimit: 'strength' }]
+		headline: [{ from: 69.42, to: 77.66, lowerLimit: 'slip', upperLimit: 'strength' }]
 	},
 	{
 		key: 'sticking-patch',
@@ -57,7 +57,7 @@ export const scenarios = [
 		story:
 			'Invented: part of the friction goes with the patch, not with the load (adhesion law). The ordinary published direction: lighter is easier.',
 		setup: { change: -20, slope: 34, law: 'adhesion', mu: 0.45, shear: 40, area: 250, best: 100 },
-		headline: [{ from: 5, to: 51.71, lowerLimit: 'range', upperLimit: 'slip' }]
+		headline: [{ from: 5, to: 43.83, lowerLimit: 'range', upperLimit: 'slip' }]
 	},
 	{
 		key: 'incut-edge',

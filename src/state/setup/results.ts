@@ -30,6 +30,7 @@ export function computeResults(setup: Setup) {
 	const load = loadOf(setup);
 	const contact = evaluateHang(hang, load);
 	const range = loadRange(setup);
+	const swept = { ...range, present: netMass };
 	const across = axisRange(setup, contact.padArea);
 	const heavier = evaluateHang(hang, loadOf(setup, netMass + 1));
 	return {
@@ -44,10 +45,10 @@ export function computeResults(setup: Setup) {
 		range,
 		window: holdingWindow(hang, range),
 		across,
-		region: regionOf(hang, across, range),
+		region: regionOf(hang, across, swept),
 		overlays: overlaysOf(setup, hang, contact.ratio).map((overlay) => ({
 			...overlay,
-			region: regionOf(overlay.hang, across, range)
+			region: regionOf(overlay.hang, across, swept)
 		})),
 		person: personOf(setup),
 		estimated: referenceForceOf(setup).estimated
@@ -57,7 +58,7 @@ export function computeResults(setup: Setup) {
 function regionOf(
 	hang: Hang,
 	across: ReturnType<typeof axisRange>,
-	load: { from: number; to: number }
+	load: { from: number; to: number; present: number }
 ) {
 	const { axis, from, to } = across;
 	return holdingRegion(hang, { axis, from, to, columns, load });
