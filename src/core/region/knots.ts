@@ -5,6 +5,9 @@ import { standardGravity } from '../units/gravity.ts';
 /** On a rounded hold under a growing patch the gaps have no known shape: look at this many stretches. */
 const roundedStretches = 3;
 
+/** No other cut this near, as a share, to where the pull leads off: the limits may jump there. */
+const leastApart = 1e-9;
+
 /**
  * Cuts a stretch of net mass so that on every piece both gaps are smooth and bend one way only.
  * Cuts: where the patch meets its limit, where the law's friction limit changes its bend (see
@@ -28,11 +31,13 @@ export function knots(
 ): { at: number[]; leadsOffAt: number } {
 	const { areaCoefficient, areaExponent, areaLimit, formula, law } = prepared;
 	const at = [from];
-	const add = (mass: number) => {
-		if (mass > from && mass < to) at.push(mass);
-	};
 	const leadsOffAt = massAtPadForce(prepared, path, 0);
-	add(leadsOffAt);
+	const leadsOff = leadsOffAt > from && leadsOffAt < to;
+	if (leadsOff) at.push(leadsOffAt);
+	const add = (mass: number) => {
+		const apart = !(Math.abs(mass - leadsOffAt) < leastApart * mass);
+		if (mass > from && mass < to && apart) at.push(mass);
+	};
 	add(massAtPadForce(prepared, path, formula.bendPressure(law, 1) * areaLimit));
 	if (areaExponent > 0) {
 		add(massAtPadForce(prepared, path, Math.pow(areaLimit / areaCoefficient, 1 / areaExponent)));
@@ -44,7 +49,7 @@ export function knots(
 	}
 	at.sort((a, b) => a - b);
 	at.push(to);
-	return { at, leadsOffAt: leadsOffAt > from && leadsOffAt < to ? leadsOffAt : NaN };
+	return { at, leadsOffAt: leadsOff ? leadsOffAt : NaN };
 }
 
 /** The net mass at which each pad is pressed with a force n, N: its patch and slope are then known. */
