@@ -18,7 +18,7 @@ const survey = {
 	note: 'Computed from the raw survey files: 4082 men, 1986 women of the United States Army.'
 } as const;
 
-export const bodyMeasures = [
+export const bodyMeasures: readonly BodyMeasureRow[] = [
 	{
 		key: 'hand-length-men',
 		measure: 'hand length',
@@ -163,4 +163,4 @@ export const bodyMeasures = [
 		p95: 87.1,
 		...survey
 	}
-] as const satisfies readonly BodyMeasureRow[];
+];

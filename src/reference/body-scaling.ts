@@ -15,7 +15,7 @@ const survey = {
 	note: 'Hand area here is hand length times breadth, a stand-in: pads may scale a little differently.'
 } as const;
 
-export const bodyScaling = [
+export const bodyScaling: readonly ScalingRow[] = [
 	{
 		key: 'area-on-stature',
 		what: 'hand area as a power of stature',
@@ -104,10 +104,10 @@ export const bodyScaling = [
 		...survey,
 		unit: 'm²/kg'
 	}
-] as const satisfies readonly ScalingRow[];
+];
 
 /** Strength and size, fingers and size. */
-export const sizeFacts = [
+export const sizeFacts: readonly Fact[] = [
 	{
 		key: 'grip-on-mass-athletes',
 		what: 'strength as a power of body mass, athletes',
@@ -193,10 +193,10 @@ export const sizeFacts = [
 		source: ['peters2009'],
 		status: 'seen'
 	}
-] as const satisfies readonly Fact[];
+];
 
 /** The honest answer on big hands, in short sentences, each with how it is known. */
-export const bigHands = [
+export const bigHands: readonly (Row & { text: string })[] = [
 	{
 		key: 'through-area',
 		text: 'With textbook friction the patch cancels, so a bigger hand gives nothing.',
@@ -233,4 +233,4 @@ export const bigHands = [
 		source: ['ansur2'],
 		status: 'derived'
 	}
-] as const;
+];

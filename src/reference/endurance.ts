@@ -28,7 +28,7 @@ export const smoothCurve = {
 /** Rates of the three-compartment fatigue model, per second: tiring F, recovering R, and R's factor at rest. */
 export type FatigueRow = Row & { people: string; tiring: number; recovering: number; rest: number };
 
-export const fatigueRates = [
+export const fatigueRates: readonly FatigueRow[] = [
 	{
 		key: 'hand-men',
 		people: 'men, hand and grip group',
@@ -49,10 +49,10 @@ export const fatigueRates = [
 		status: 'seen',
 		note: 'As for men.'
 	}
-] as const satisfies readonly FatigueRow[];
+];
 
 /** What is known of holding and of pulling on and off. */
-export const enduranceFacts = [
+export const enduranceFacts: readonly Fact[] = [
 	{
 		key: 'joint-order',
 		what: 'fatigue resistance by joint',
@@ -122,4 +122,4 @@ export const enduranceFacts = [
 		source: ['giles2019'],
 		status: 'memory'
 	}
-] as const satisfies readonly Fact[];
+];

@@ -1,4 +1,4 @@
-import type { Row } from './types.ts';
+import type { Fact, Row } from './types.ts';
 
 export const fingers = ['index', 'middle', 'ring', 'little'] as const;
 export type Finger = (typeof fingers)[number];
@@ -13,10 +13,10 @@ export type FingerLengthRow = Row & {
 	softTip: number;
 };
 
-const origin = { source: ['buryanov2010'], status: 'seen' } as const;
+const origin = { source: ['buryanovKotiuk2010'], status: 'seen' } as const;
 
 /** Mean X-ray bone lengths; scale by own hand length over referenceHandLength. */
-export const fingerLengths = [
+export const fingerLengths: readonly FingerLengthRow[] = [
 	{
 		key: 'index',
 		metacarpal: 0.06812,
@@ -53,10 +53,10 @@ export const fingerLengths = [
 		softTip: 0.00373,
 		...origin
 	}
-] as const satisfies readonly FingerLengthRow[];
+];
 
 /** Hand length that the bone lengths are taken to belong to, m: assumed, near the pooled survey mean. */
-export const referenceHandLength = {
+export const referenceHandLength: Fact = {
 	key: 'reference-hand-length',
 	what: 'hand length that the bone lengths are taken to belong to',
 	value: 0.187,
@@ -64,10 +64,10 @@ export const referenceHandLength = {
 	conditions: 'adults, both sexes; external hand length explains 49 to 99 % of segment lengths',
 	source: ['ansur2', 'buchholz1992'],
 	status: 'assumed'
-} as const;
+};
 
 /** Finger lengths from crease to tip on photographs, m: shorter than knuckle to tip. */
-export const photographedLengths = [
+export const photographedLengths: readonly Fact[] = [
 	{
 		key: 'index',
 		what: 'finger length, palm crease to tip',
@@ -108,4 +108,4 @@ export const photographedLengths = [
 		source: ['chatzioglou2024'],
 		status: 'seen'
 	}
-] as const;
+];

@@ -22,7 +22,7 @@ const patchNote =
 	'Patch, width and depth are assumptions: no table of pad areas was found. Print your own on squared paper.';
 
 /** Grips on a sloping hold. Joint angles are published; everything about the patch is assumed. */
-export const grips = [
+export const grips: readonly GripRow[] = [
 	{
 		key: 'half-crimp',
 		name: 'Half crimp',
@@ -62,4 +62,4 @@ export const grips = [
 		status: 'assumed',
 		note: `Index, middle and ring; the patch of a finger is larger because each carries more. ${patchNote}`
 	}
-] as const satisfies readonly GripRow[];
+];

@@ -14,7 +14,7 @@ export type JointAngleRow = Row & {
 const degree = Math.PI / 180;
 
 /** Published angles of the middle (PIP) and last (DIP) joint. Knuckle angles were not found. */
-export const jointAngles = [
+export const jointAngles: readonly JointAngleRow[] = [
 	{
 		key: 'crimp-moving',
 		grip: 'crimp',
@@ -68,4 +68,4 @@ export const jointAngles = [
 		status: 'seen',
 		note: 'Middle joint “less than 25°”.'
 	}
-] as const satisfies readonly JointAngleRow[];
+];

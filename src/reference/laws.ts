@@ -25,7 +25,7 @@ const coefficient = (start: number, range: readonly [number, number]) =>
 	}) as const;
 
 /** The five laws, with honest standing. Most published work says “harder or neutral” for more load. */
-export const laws = [
+export const laws: readonly LawRow[] = [
 	{
 		key: 'constant',
 		name: 'Constant ratio',
@@ -177,4 +177,4 @@ export const laws = [
 		source: ['li2001', 'fuss2012chalk', 'carre2012', 'persson2013'],
 		status: 'assumed'
 	}
-] as const satisfies readonly LawRow[];
+];

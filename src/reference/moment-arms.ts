@@ -1,5 +1,5 @@
 import type { Finger } from './finger-lengths.ts';
-import type { Row } from './types.ts';
+import type { Fact, Row } from './types.ts';
 
 /** Distances of the flexor tendons from the joints of one finger, m. */
 export type MomentArmRow = Row & {
@@ -24,7 +24,7 @@ const ketchum = {
 } as const;
 
 /** Two sets, offered side by side: neither is your finger. A band of 25 to 35 % on tension is honest. */
-export const momentArms = [
+export const momentArms: readonly MomentArmRow[] = [
 	{
 		key: 'ketchum-index',
 		finger: 'index',
@@ -82,10 +82,10 @@ export const momentArms = [
 		status: 'memory',
 		note: 'Index finger only, from memory.'
 	}
-] as const satisfies readonly MomentArmRow[];
+];
 
 /** How sure moment arms are. */
-export const momentArmFacts = [
+export const momentArmFacts: readonly Fact[] = [
 	{
 		key: 'between-people',
 		what: 'spread of a measured moment arm between people',
@@ -105,4 +105,4 @@ export const momentArmFacts = [
 		source: ['fingerMomentArms'],
 		status: 'seen'
 	}
-] as const;
+];

@@ -13,7 +13,7 @@ const schoffl = {
  * Published finger loads beside which the chain model's own numbers are shown.
  * Never a margin to injury: old donors' fingers, with no known transfer to the living.
  */
-export const publishedRatios = [
+export const publishedRatios: readonly Fact[] = [
 	{ key: 'a2-crimp', what: 'force on the A2 pulley, crimp', value: 287, ...schoffl },
 	{ key: 'a2-slope', what: 'force on the A2 pulley, slope grip', value: 121, ...schoffl },
 	{ key: 'a4-crimp', what: 'force on the A4 pulley, crimp', value: 226, ...schoffl },
@@ -127,4 +127,4 @@ export const publishedRatios = [
 		source: ['schweizer2001'],
 		status: 'seen'
 	}
-] as const satisfies readonly Fact[];
+];

@@ -1,7 +1,7 @@
 import type { Fact } from './types.ts';
 
 /** Efficiency of a rope turned half round: pull gained over pull given. Measure your own. */
-export const pulleys = [
+export const pulleys: readonly Fact[] = [
 	{
 		key: 'carabiner',
 		what: 'bare carabiner, 9 mm static rope',
@@ -47,5 +47,14 @@ export const pulleys = [
 			'points of efficiency; a pure capstan law forbids it, so take efficiency as measured',
 		source: ['kiipeilytuomas'],
 		status: 'seen'
+	},
+	{
+		key: 'two-pulls',
+		what: 'root of lowering pull over raising pull',
+		value: null,
+		unit: '1',
+		conditions: 'needs no knowledge of the weight',
+		source: ['ropelab'],
+		status: 'seen'
 	}
-] as const satisfies readonly Fact[];
+];

@@ -9,7 +9,7 @@ export type ReliabilityRow = Row & {
 };
 
 /** Show a single person the CV, never the correlation alone: a mixed group inflates it. */
-export const reliability = [
+export const reliability: readonly ReliabilityRow[] = [
 	{
 		key: 'pull-down-between',
 		test: 'isometric pull-down, four body positions, between sessions',
@@ -101,10 +101,10 @@ export const reliability = [
 		source: ['perezCordero2025'],
 		status: 'seen'
 	}
-] as const satisfies readonly ReliabilityRow[];
+];
 
 /** What a fair session needs. */
-export const protocolFacts = [
+export const protocolFacts: readonly Fact[] = [
 	{
 		key: 'rest',
 		what: 'rest between hardest goes',
@@ -173,4 +173,4 @@ export const protocolFacts = [
 		source: [],
 		status: 'memory'
 	}
-] as const satisfies readonly Fact[];
+];

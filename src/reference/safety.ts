@@ -6,7 +6,7 @@ export type CautionRow = Row & {
 	where: readonly ('everywhere' | 'trials' | 'grips' | 'finger' | 'rope' | 'planner')[];
 };
 
-export const cautions = [
+export const cautions: readonly CautionRow[] = [
 	{
 		key: 'educational',
 		text: 'For learning. This is not medical, coaching or structural advice; local codes and licensed practice come first.',
@@ -123,10 +123,10 @@ export const cautions = [
 		source: ['blau2001', 'derler2012'],
 		status: 'seen'
 	}
-] as const satisfies readonly CautionRow[];
+];
 
 /** The numbers behind the cautions. */
-export const injuryFacts = [
+export const injuryFacts: readonly Fact[] = [
 	{
 		key: 'pulley-injuries',
 		what: 'pulley injuries among injured climbers, share',
@@ -206,4 +206,4 @@ export const injuryFacts = [
 		source: ['oshaAnchors'],
 		status: 'seen'
 	}
-] as const satisfies readonly Fact[];
+];

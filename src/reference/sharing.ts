@@ -1,5 +1,5 @@
 import type { Finger } from './finger-lengths.ts';
-import type { Row } from './types.ts';
+import type { Fact, Row } from './types.ts';
 
 /** How fingers share a load, as fractions of the whole; null where only an order was published. */
 export type SharingRow = Row & {
@@ -9,7 +9,7 @@ export type SharingRow = Row & {
 	order: string;
 };
 
-export const sharing = [
+export const sharing: readonly SharingRow[] = [
 	{
 		key: 'default-open',
 		grip: 'open grip on a sloping hold',
@@ -53,10 +53,10 @@ export const sharing = [
 		status: 'memory',
 		note: 'Roughly; weakly remembered.'
 	}
-] as const satisfies readonly SharingRow[];
+];
 
 /** Fingers do not act alone. */
-export const sharingFacts = [
+export const sharingFacts: readonly Fact[] = [
 	{
 		key: 'enslaving',
 		what: 'force of a finger that was not asked, share of its own best',
@@ -76,4 +76,4 @@ export const sharingFacts = [
 		source: ['quaine2011'],
 		status: 'seen'
 	}
-] as const;
+];

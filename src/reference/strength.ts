@@ -1,7 +1,7 @@
 import type { Fact } from './types.ts';
 
 /** Published finger forces. A sanity band, not a target. */
-export const strengthTotals = [
+export const strengthTotals: readonly Fact[] = [
 	{
 		key: 'climbers-four-fingers',
 		what: 'four-finger fingertip force, one hand',
@@ -181,4 +181,4 @@ export const strengthTotals = [
 		source: ['young2009'],
 		status: 'seen'
 	}
-] as const satisfies readonly Fact[];
+];

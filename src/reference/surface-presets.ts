@@ -22,7 +22,7 @@ export type SurfacePreset = Row & {
 const fortyNewtonPad = 40 / 350e-6;
 
 /** Teaching presets. All editable; none is a property of a material. */
-export const surfacePresets = [
+export const surfacePresets: readonly SurfacePreset[] = [
 	{
 		key: 'limestone-bare',
 		name: 'Limestone, bare hand',
@@ -167,4 +167,4 @@ export const surfacePresets = [
 		status: 'assumed',
 		note: 'Assumed, not shown by experiments: a slippery layer has been seen, its pressure of break-through has never been measured.'
 	}
-] as const satisfies readonly SurfacePreset[];
+];

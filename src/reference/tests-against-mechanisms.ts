@@ -33,7 +33,7 @@ export type SeparatingTest = Row & {
 };
 
 /** Observations that separate the families: worked out from the signs of the mechanism rows. */
-export const separatingTests = [
+export const separatingTests: readonly SeparatingTest[] = [
 	{
 		key: 'more-load',
 		name: 'More load, same grip, plumb pull',
@@ -163,4 +163,4 @@ export const separatingTests = [
 		source: ['hendriks2010', 'tomlinson2009'],
 		status: 'derived'
 	}
-] as const satisfies readonly SeparatingTest[];
+];

@@ -132,3 +132,11 @@ export type MechanismRow = Row & {
 	/** The numbers its curve takes beyond the set-up, SI and radians. */
 	parameters: readonly Parameter[];
 };
+
+/** A coefficient as a table prints it: low and high of starting (static) and of sliding (kinetic). */
+export type TabulatedRow = Row & {
+	pair: string;
+	condition: string;
+	starting: readonly [number, number] | null;
+	sliding: readonly [number, number] | null;
+};

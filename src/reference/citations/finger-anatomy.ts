@@ -2,7 +2,7 @@ import type { Citation } from '../types.ts';
 
 /** Bones, joints, tendons and pulleys of the fingers; hand sizes and their scaling. */
 export const fingerAnatomyCitations = {
-	buryanov2010: {
+	buryanovKotiuk2010: {
 		authors: 'Buryanov A, Kotiuk V',
 		year: 2010,
 		title: 'Proportions of hand segments',

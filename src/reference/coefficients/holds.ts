@@ -4,7 +4,7 @@ const pooled = { kind: 'static', load: '19.6 and 39.2 N pinch', people: 7 } as c
 const pinch = ['buchholz1988', 'umichFrictionData'] as const;
 
 /** Rock, wood, resin, sandpaper: what hands hold on to. */
-export const holdCoefficients = [
+export const holdCoefficients: readonly CoefficientRow[] = [
 	{
 		key: 'limestone-bare',
 		surface: 'limestone',
@@ -137,4 +137,4 @@ export const holdCoefficients = [
 		status: 'seen',
 		note: 'What people used, not what the surface could give.'
 	}
-] as const satisfies readonly CoefficientRow[];
+];

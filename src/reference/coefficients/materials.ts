@@ -4,7 +4,7 @@ const pooled = { kind: 'static', load: '19.6 and 39.2 N pinch', people: 7 } as c
 const pinch = ['buchholz1988', 'umichFrictionData'] as const;
 
 /** Metals, glass, vinyl, paper, leather, and skin in general. */
-export const materialCoefficients = [
+export const materialCoefficients: readonly CoefficientRow[] = [
 	{
 		key: 'aluminium-pinch',
 		surface: 'aluminium',
@@ -290,4 +290,4 @@ export const materialCoefficients = [
 		status: 'seen',
 		note: 'The higher value presumably belongs to the lower pressure. Wet 0.65 to 5.5, oiled 0.35 to 0.65.'
 	}
-] as const satisfies readonly CoefficientRow[];
+];

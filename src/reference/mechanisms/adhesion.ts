@@ -25,13 +25,13 @@ const growth = {
 	what: 'the pad grows as this power of its load',
 	unit: '1',
 	start: 0.32,
-	range: [0, 1.5],
+	range: [0, 1],
 	status: 'memory',
 	source: []
 } as const;
 
 /** Friction that goes with contact area: the best supported family on smooth holds. */
-export const adhesionMechanisms = [
+export const adhesionMechanisms: readonly MechanismRow[] = [
 	{
 		key: 'adhesion',
 		line: 2,
@@ -212,7 +212,13 @@ export const adhesionMechanisms = [
 		parameters: [
 			ratio,
 			{ ...shearStrength, start: 20_000 },
-			{ ...growth, what: 'the patch grows as this power of load', start: 1.3, status: 'assumed' },
+			{
+				...growth,
+				what: 'the patch grows as this power of load',
+				start: 1.3,
+				range: [0, 2],
+				status: 'assumed'
+			},
 			{
 				field: 'largestFactor',
 				what: 'most that the patch can grow',
@@ -227,4 +233,4 @@ export const adhesionMechanisms = [
 		status: 'assumed',
 		note: 'A hand laid on two phalanges is outside the strength model.'
 	}
-] as const satisfies readonly MechanismRow[];
+];

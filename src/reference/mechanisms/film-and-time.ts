@@ -40,7 +40,7 @@ const filmParameters = [
 ] as const;
 
 /** Layers between skin and hold, and what time does. */
-export const filmAndTimeMechanisms = [
+export const filmAndTimeMechanisms: readonly MechanismRow[] = [
 	{
 		key: 'powder-film',
 		line: 7,
@@ -143,4 +143,4 @@ export const filmAndTimeMechanisms = [
 		status: 'seen',
 		note: 'The curve can also let the rise fade with force (an assumed form for the second study); left out unless asked for.'
 	}
-] as const satisfies readonly MechanismRow[];
+];

@@ -1,7 +1,7 @@
 import type { MechanismRow } from '../types.ts';
 
 /** Load effects that need no change in friction at all: where the pull points, and when. */
-export const geometryMechanisms = [
+export const geometryMechanisms: readonly MechanismRow[] = [
 	{
 		key: 'rope-lean',
 		line: 15,
@@ -238,4 +238,4 @@ export const geometryMechanisms = [
 		status: 'derived',
 		note: 'The table’s “worse” for more load on the same patch means sliding to a steeper part; a patch that neither moves nor grows changes nothing.'
 	}
-] as const satisfies readonly MechanismRow[];
+];

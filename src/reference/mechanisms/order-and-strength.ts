@@ -1,7 +1,7 @@
 import type { MechanismRow } from '../types.ts';
 
 /** Load effects that are none: the trials' order, and fingers that open instead of sliding. */
-export const orderAndStrengthMechanisms = [
+export const orderAndStrengthMechanisms: readonly MechanismRow[] = [
 	{
 		key: 'order-drift',
 		line: 16,
@@ -73,4 +73,4 @@ export const orderAndStrengthMechanisms = [
 		status: 'seen',
 		note: 'Explore’s strength limit shows it; it has no curve of slip margin.'
 	}
-] as const satisfies readonly MechanismRow[];
+];
