@@ -5,10 +5,16 @@ export type Box = { cx: number; cy: number; width: number; height: number; angle
 
 export type Frame = { left: number; top: number; right: number; bottom: number };
 
+/** Cosine and sine of a box's angle; most boxes are level, and there are many. */
+function turnOf({ angle }: Box): [number, number] {
+	if (angle === 0) return [1, 0];
+	const turn = (angle * Math.PI) / 180;
+	return [Math.cos(turn), Math.sin(turn)];
+}
+
 /** The four corners of a box, in order round it. */
 export function corners(box: Box): Point[] {
-	const turn = (box.angle * Math.PI) / 180;
-	const [c, s] = [Math.cos(turn), Math.sin(turn)];
+	const [c, s] = turnOf(box);
 	const [w, h] = [box.width / 2, box.height / 2];
 	return [
 		[box.cx - c * w + s * h, box.cy - s * w - c * h],
@@ -20,8 +26,7 @@ export function corners(box: Box): Point[] {
 
 /** Whether a box lies wholly within a frame. */
 export function boxInside(box: Box, frame: Frame): boolean {
-	const turn = (box.angle * Math.PI) / 180;
-	const [c, s] = [Math.abs(Math.cos(turn)), Math.abs(Math.sin(turn))];
+	const [c, s] = turnOf(box).map(Math.abs) as [number, number];
 	const reachX = (c * box.width + s * box.height) / 2;
 	const reachY = (s * box.width + c * box.height) / 2;
 	return (
@@ -34,8 +39,7 @@ export function boxInside(box: Box, frame: Frame): boolean {
 
 /** Whether all of `b` lies beyond one of the sides of `a`. */
 function separated(a: Box, b: Box): boolean {
-	const turn = (a.angle * Math.PI) / 180;
-	const [c, s] = [Math.cos(turn), Math.sin(turn)];
+	const [c, s] = turnOf(a);
 	let [left, right, above, below] = [true, true, true, true];
 	for (const [x, y] of corners(b)) {
 		const across = (x - a.cx) * c + (y - a.cy) * s;
@@ -57,15 +61,23 @@ export function boxesOverlap(a: Box, b: Box): boolean {
 
 /** Whether a line of straight pieces enters a box. */
 export function lineEntersBox(line: readonly Point[], box: Box): boolean {
-	const turn = (box.angle * Math.PI) / 180;
-	const [c, s] = [Math.cos(turn), Math.sin(turn)];
+	const [c, s] = turnOf(box);
 	const [w, h] = [box.width / 2, box.height / 2];
-	let previous: Point | undefined;
+	const reach = Math.hypot(w, h);
+	let [x0, y0] = [NaN, NaN];
 	for (const [px, py] of line) {
-		const [dx, dy] = [px - box.cx, py - box.cy];
-		const here: Point = [dx * c + dy * s, dy * c - dx * s];
-		if (previous && pieceEnters(previous, here, w, h)) return true;
-		previous = here;
+		const [x1, y1] = [px - box.cx, py - box.cy];
+		const away =
+			(x0 > reach && x1 > reach) ||
+			(x0 < -reach && x1 < -reach) ||
+			(y0 > reach && y1 > reach) ||
+			(y0 < -reach && y1 < -reach) ||
+			Number.isNaN(x0);
+		if (!away) {
+			const from: Point = [x0 * c + y0 * s, y0 * c - x0 * s];
+			if (pieceEnters(from, [x1 * c + y1 * s, y1 * c - x1 * s], w, h)) return true;
+		}
+		[x0, y0] = [x1, y1];
 	}
 	return false;
 }

@@ -19,12 +19,9 @@ function plain(value: number): string {
  */
 export function formatThreeDigits(value: number): string {
 	if (!Number.isFinite(value)) return none;
-	const rounded = Number(value.toPrecision(3));
-	if (rounded === 0) return '0';
-	const size = Math.abs(rounded);
-	if (size >= 1e-4 && size < 1e6) return plain(rounded);
-	const exponent = Math.floor(Math.log10(size) + 1e-12);
-	const mantissa = Number((rounded / 10 ** exponent).toPrecision(3));
+	const [mantissa, exponent] = value.toExponential(2).split('e').map(Number) as [number, number];
+	if (mantissa === 0) return '0';
+	if (exponent >= -4 && exponent < 6) return plain(Number(value.toPrecision(3)));
 	return `${plain(mantissa)} × 10${raised(exponent)}`;
 }
 
@@ -35,9 +32,11 @@ export function formatTick(value: number): string {
 	return rounded === 0 ? '0' : plain(rounded);
 }
 
-/** A ratio's tick in one or two digits: 0.35, 0.5, 0.7, 1, 1.4, 2, 2.8. */
+/** A ratio's tick as one would say it: 0.25, 0.35, 0.5, 0.7, 1, 1.4, 2, 2.8. */
 export function formatRatioTick(value: number): string {
-	return Number.isFinite(value) ? plain(Number(value.toPrecision(2))) : none;
+	if (!Number.isFinite(value)) return none;
+	const said = value >= 0.5 && value < 10 ? Math.round(value * 10) / 10 : value;
+	return plain(Number(said.toPrecision(2)));
 }
 
 /** A shown number with its unit: "63.6 kg", "32°". */

@@ -56,10 +56,10 @@ export function aroundPoint([x, y]: Point, size: Size, gap: number): Box[] {
 	const [w, h] = [size.width / 2, size.height / 2];
 	const near = gap * 0.7;
 	const offsets: [number, number][] = [
-		[near + w, -near - h],
-		[-near - w, -near - h],
-		[near + w, near + h],
-		[-near - w, near + h],
+		[near + w, -gap - h],
+		[-near - w, -gap - h],
+		[near + w, gap + h],
+		[-near - w, gap + h],
 		[gap + w, 0],
 		[-gap - w, 0],
 		[0, -gap - h],

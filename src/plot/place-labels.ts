@@ -31,22 +31,35 @@ function pulledInside(box: Box, frame: Frame): Box {
 
 /**
  * Gives labels their places, in the order asked: each takes its best candidate that lies within
- * the frame and clear of the lines, the given obstacles and every label placed before it. One that
- * finds none is left out, unless it must always stand.
+ * the frame and clear of the lines, the given obstacles and every label placed before it; one clear
+ * of the faint lines too is taken first. One that finds none is left out, unless it must always stand.
  */
 export function placeLabels(
 	requests: readonly LabelRequest[],
-	taken: { frame: Frame; lines?: readonly (readonly Point[])[]; boxes?: readonly Box[] }
+	taken: {
+		frame: Frame;
+		lines?: readonly (readonly Point[])[];
+		/** Lines that a label may cross where it must. */
+		faint?: readonly (readonly Point[])[];
+		boxes?: readonly Box[];
+	}
 ): PlacedLabel[] {
-	const { frame, lines = [], boxes = [] } = taken;
+	const { frame, lines = [], faint = [], boxes = [] } = taken;
 	const placed: PlacedLabel[] = [];
 	for (const { id, text, candidates, always } of requests) {
 		const clearOfBoxes = (box: Box) =>
 			boxInside(box, frame) &&
 			!boxes.some((other) => boxesOverlap(widened(box), other)) &&
 			!placed.some((label) => boxesOverlap(widened(box), label.box));
-		const clearOfLines = (box: Box) => !lines.some((line) => lineEntersBox(line, widened(box)));
-		let box = candidates.find((candidate) => clearOfBoxes(candidate) && clearOfLines(candidate));
+		const clearOf = (some: typeof lines, box: Box) =>
+			!some.some((line) => lineEntersBox(line, widened(box)));
+		let box: Box | undefined;
+		for (const candidate of candidates) {
+			if (!clearOfBoxes(candidate) || !clearOf(lines, candidate)) continue;
+			const best = clearOf(faint, candidate);
+			if (best || !box) box = candidate;
+			if (best) break;
+		}
 		if (!box && always) {
 			const inside = candidates.map((candidate) => pulledInside(candidate, frame));
 			box = inside.find(clearOfBoxes) ?? inside[0];

@@ -114,6 +114,6 @@ export function clipToHeights(line: readonly Point[], low: number, high: number)
 
 function cut(a: Point, b: Point, y: number): Point {
 	const finite = Number.isFinite(a[1]) && Number.isFinite(b[1]);
-	if (finite) return [a[0] + ((b[0] - a[0]) * (y - a[1])) / (b[1] - a[1]), y];
+	if (finite) return [a[0] + (b[0] - a[0]) * ((y - a[1]) / (b[1] - a[1])), y];
 	return [Number.isFinite(a[1]) ? a[0] : b[0], y];
 }

@@ -24,7 +24,7 @@ export function ratioTicks(from: number, to: number, most: number): number[] {
  * The shortest ratio axis that shows given values: ends on powers of √2, holds at least 0.7 to 1.4,
  * and never reaches past `limit` or below 1/`limit`, so that a curve that runs off is cut there.
  */
-export function ratioDomain(values: Iterable<number>, limit = 4): [number, number] {
+export function ratioDomain(values: Iterable<number>, limit = 2 ** 1.5): [number, number] {
 	let [low, high] = [Math.SQRT1_2, Math.SQRT2];
 	for (const value of values) {
 		if (Number.isNaN(value)) continue;

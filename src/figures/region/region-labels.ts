@@ -72,7 +72,7 @@ export function regionLabels({ geometry, point, massUnit, band }: RegionLabelInp
 	}
 	for (const [i, crossing] of crossings.entries()) {
 		const text = `limits cross: ${mass(crossing.netMass)}`;
-		const candidates = [6, 14, 24].flatMap((gap) =>
+		const candidates = [6, 13].flatMap((gap) =>
 			aroundPoint(crossing.place, sizeOf(text), crossingRadius + gap)
 		);
 		requests.push(request(`crossing ${i}`, text, candidates));
@@ -111,7 +111,8 @@ export function regionLabels({ geometry, point, massUnit, band }: RegionLabelInp
 		const candidates = longest(edges, kind).flatMap((e) => beyond(e, zoneWords[kind], geometry));
 		requests.push(request(`zone ${kind}`, zoneWords[kind], candidates));
 	}
-	return placeLabels(requests, { frame: inset(frame, 3), lines, boxes });
+	const faint: Point[][] = [[[frame.left, you[1]], you, [you[0], frame.bottom]]];
+	return placeLabels(requests, { frame: inset(frame, 3), lines, faint, boxes });
 }
 
 const inset = (frame: RegionGeometry['frame'], by: number) => ({
