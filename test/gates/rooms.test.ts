@@ -119,7 +119,8 @@ describe('rooms: each imports only what the house allows', () => {
 	});
 
 	test('browser storage is touched only in stores, and core touches no browser at all', () => {
-		const browser = /(?<![\w-])(indexedDB|localStorage|sessionStorage|navigator\.|document\.|window\.\w)/;
+		const browser =
+			/(?<![\w-])(indexedDB|localStorage|sessionStorage|navigator\.|document\.|window\.\w)/;
 		const wrong = ['core', 'reference', 'plot', 'storage/codecs']
 			.flatMap((room) => {
 				try {

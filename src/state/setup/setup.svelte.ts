@@ -13,7 +13,7 @@ const numeric = new Set<string>(numberKeys);
 
 /**
  * The set-up that a page works on: what it holds now, which fields hold text that cannot be used,
- * and what follows from it. Changes are gathered and applied once a frame.
+ * and what follows from it. What follows is computed once for all changes of one event.
  */
 export class SetupState {
 	current = $state.raw<Setup>({ ...firstSight });
@@ -22,7 +22,6 @@ export class SetupState {
 	/** What was odd about the link that was opened. */
 	notes = $state.raw<readonly string[]>([]);
 
-	#pending: Partial<Setup> | undefined;
 	#lastGood: Results | undefined;
 
 	/** The last results that could be computed, and why there are no newer ones. */
@@ -44,22 +43,8 @@ export class SetupState {
 		this.outcome.error !== undefined || Object.keys(this.problems).length > 0
 	);
 
-	/** Changes fields now or, in a browser, at the next frame, together with all others until then. */
+	/** Changes fields; numbers outside their range become the nearest allowed one. */
 	change(patch: Partial<Setup>): void {
-		if (this.#pending) {
-			Object.assign(this.#pending, patch);
-			return;
-		}
-		this.#pending = { ...patch };
-		if (typeof requestAnimationFrame === 'undefined') this.settle();
-		else requestAnimationFrame(() => this.settle());
-	}
-
-	/** Applies what is pending at once. */
-	settle(): void {
-		const patch = this.#pending;
-		if (!patch) return;
-		this.#pending = undefined;
 		const next = { ...this.current, ...patch };
 		for (const key of Object.keys(patch)) {
 			if (numeric.has(key)) {
@@ -78,7 +63,6 @@ export class SetupState {
 
 	/** Takes a link's query as the set-up. */
 	open(query: string): void {
-		this.settle();
 		const { setup, notes } = readLink(query);
 		this.notes = notes;
 		this.problems = {};
@@ -87,7 +71,6 @@ export class SetupState {
 
 	/** The query that says this set-up. */
 	get query(): string {
-		this.settle();
 		return writeLink(this.current);
 	}
 }
