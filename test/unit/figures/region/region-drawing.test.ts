@@ -79,8 +79,8 @@ describe('labels', () => {
 
 	test.each(cases)('$name: never overlap, wherever the point is', ({ region, more }) => {
 		const geometry = regionGeometry(view(region, more));
-		for (const value of [-1, 0, 1.2, 3.9, 5, 6, 7, 8.8, 10, 11]) {
-			for (const netMass of [10, 20, 33, 58, 67, 80, 111, 130, 150]) {
+		for (const value of [-1, 0.2, 3.9, 6, 7, 8.8, 10]) {
+			for (const netMass of [10, 20, 33, 58, 67, 111, 150]) {
 				const point = { value, netMass };
 				const labels = regionLabels({ geometry, point, massUnit: 'kg' });
 				expect(labels[0]!.text).toMatch(/^you/);
