@@ -10,7 +10,8 @@ const fractions = [0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.1, 0.9
 /**
  * Places for a label that follows a line, best first: near the middle, then toward the ends, on
  * the line's right-hand side (as one travels along it, y down) `right` off it, or on its left
- * `left` off it. Text never stands on its head: its angle lies within ±90°.
+ * `left` off it. Text never stands on its head: its angle lies within ±90°, and
+ * upright text reads upward.
  */
 export function alongLine(
 	line: readonly Point[],
@@ -34,8 +35,8 @@ export function alongLine(
 		// How far the line bulges to the right of its chord: the label must clear that too.
 		const bulge = (m[0] - a[0]) * -uy + (m[1] - a[1]) * ux;
 		let angle = (Math.atan2(uy, ux) * 180) / Math.PI;
-		if (angle > 90) angle -= 180;
-		if (angle <= -90) angle += 180;
+		if (angle >= 90) angle -= 180;
+		if (angle < -90) angle += 180;
 		const foot: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
 		for (const [side, gap] of [gaps.right, gaps.left].entries()) {
 			const sign = side === 0 ? 1 : -1;

@@ -1,19 +1,30 @@
+import { evaluateHang, loadAtNetMass } from '#core/index.ts';
+import type { Hang } from '#core/types.ts';
 import type { MarginSeries } from './types.ts';
 
 type Margins = { slipMargin: number; strengthMargin: number };
+type Range = { from: number; to: number };
+type Curves = [slip: MarginSeries, strength: MarginSeries];
 
 /**
- * Samples both margins over a range of net load, ends included, as the two curves of the figure.
- * `marginsAt` is the core's evaluation of one set-up at a net mass (kg); `count` is at least 2.
- * Where the set-up changes its law at a load (the hanging mass under a leaning rope) give it in
- * `corners`, so that the curve bends there and not beside it.
+ * Both margin curves of a hang over a range of net load, ends included, with one more sample at the
+ * hanging mass, where a leaning rope goes slack and the slip margin bends.
  */
-export function marginSamples(
+export function marginSamples(hang: Hang, range: Range, count: number): Curves {
+	const marginsAt = (netMass: number) => evaluateHang(hang, loadAtNetMass(netMass, hang));
+	return samplesOf(marginsAt, range, count, [hang.hangingMass]);
+}
+
+/**
+ * Both margin curves of anything that gives two margins at a net mass (kg): `count` even samples
+ * (at least 2), and one at each of the `corners` within the range.
+ */
+export function samplesOf(
 	marginsAt: (netMass: number) => Margins,
-	range: { from: number; to: number },
+	range: Range,
 	count: number,
 	corners: readonly number[] = []
-): [slip: MarginSeries, strength: MarginSeries] {
+): Curves {
 	const { from, to } = range;
 	const even = Array.from({ length: count }, (_, i) => from + ((to - from) * i) / (count - 1));
 	const inside = corners.filter((corner) => corner > from && corner < to);

@@ -17,7 +17,15 @@ const fine = 0.2;
 const same = 1.5;
 
 export type DrawnEdge = { kind: Limit; line: Point[]; length: number };
-export type DrawnOverlay = { label: string; lines: DrawnEdge[]; path: string; empty: boolean };
+export type DrawnOverlay = {
+	label: string;
+	/** Its edges, but for what lies on the region's own. */
+	lines: DrawnEdge[];
+	path: string;
+	/** The kinds of edge it has, drawn or not. */
+	kinds: Limit[];
+	holds: 'none' | 'some' | 'all';
+};
 
 export type RegionGeometry = {
 	frame: Frame;
@@ -95,14 +103,16 @@ export function regionGeometry(view: RegionView): RegionGeometry {
 		}),
 		areas: rings,
 		edges,
-		overlays: view.overlays.map(({ label, region: other }) => {
-			const whole = drawn(regionShape(other), place);
+		overlays: view.overlays.map(({ label, region: other }): DrawnOverlay => {
+			const shape = regionShape(other);
+			const whole = drawn(shape, place);
 			const lines = whole.flatMap((edge) => apartFrom(edge, edges));
 			return {
 				label,
 				lines,
 				path: linesPath(lines.map((edge) => edge.line)),
-				empty: other.columns.every((column) => column.intervals.length === 0)
+				kinds: [...new Set(whole.map((edge) => edge.kind))],
+				holds: shape.rings.length === 0 ? 'none' : whole.length === 0 ? 'all' : 'some'
 			};
 		}),
 		crossings: region.crossings.map((c) => ({ place: place(c), netMass: c.netMass })),

@@ -66,6 +66,18 @@ describe('candidates', () => {
 		}
 	});
 
+	test('upright text reads upward, whichever way the line runs', () => {
+		const up: Point[] = [
+			[50, 200],
+			[50, 0]
+		];
+		for (const line of [up, [...up].reverse()]) {
+			const boxes = alongLine(line, { width: 60, height: 14 }, { right: 8, left: 4 });
+			expect(new Set(boxes.map(({ angle }) => angle))).toEqual(new Set([-90]));
+		}
+		expect(alongLine(up, { width: 60, height: 14 }, { right: 8, left: 4 })[0]!.cx).toBe(65);
+	});
+
 	test('a line too short for its label offers nothing', () => {
 		expect(
 			alongLine(

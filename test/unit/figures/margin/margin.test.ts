@@ -1,16 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import { marginSamples } from '#figures/margin/helpers.ts';
+import { marginSamples, samplesOf } from '#figures/margin/helpers.ts';
 import { marginGeometry, type MarginView } from '#figures/margin/margin-geometry.ts';
 import { marginLabels, unseenText } from '#figures/margin/margin-labels.ts';
 import { marginAltText } from '#figures/margin/margin-words.ts';
 import type { MarginSeries } from '#figures/margin/types.ts';
+import type { Hang } from '#core/types.ts';
 import { boxesOverlap, boxInside } from '#plot/box.ts';
 import { within } from '#test/within.ts';
 
 const load = { from: 20, to: 130 };
 const falling = (m: number) => ({ slipMargin: 1.2 - m / 500, strengthMargin: 64 / m });
 const view = (at: typeof falling, netMass = 70, more: Partial<MarginView> = {}): MarginView => ({
-	series: marginSamples(at, load, 60),
+	series: samplesOf(at, load, 60),
 	...{ load, massUnit: 'kg', point: { netMass, ...at(netMass) }, width: 358, height: 240 },
 	window: [{ from: 20, to: 64, lowerLimit: 'range', upperLimit: 'strength' }],
 	...more
@@ -18,12 +19,33 @@ const view = (at: typeof falling, netMass = 70, more: Partial<MarginView> = {}):
 
 describe('samples', () => {
 	test('run from end to end and bend at the given corners', () => {
-		const [slip, strength] = marginSamples(falling, load, 12, [64, 500]);
+		const [slip, strength] = samplesOf(falling, load, 12, [64, 500]);
 		expect(slip.points).toHaveLength(13);
 		expect([slip.points[0]!.netMass, slip.points.at(-1)!.netMass]).toEqual([20, 130]);
 		within(strength.points.find(({ netMass }) => netMass === 64)!.margin, 1, { absolute: 1e-12 });
 		const loads = slip.points.map(({ netMass }) => netMass);
 		expect(loads).toEqual([...loads].sort((a, b) => a - b));
+	});
+});
+
+describe('samples of a hang', () => {
+	const hang: Hang = {
+		...{ hangingMass: 70, ropeAngle: Math.PI / 18, hands: 2, slope: (31 * Math.PI) / 180 },
+		friction: { kind: 'constant', coefficient: 0.64 },
+		grip: {
+			...{ fingers: 4, padWidth: 0.016, padLength: 0.021, padDepth: 0.005 },
+			contact: { kind: 'fixed', padArea: 250e-6 }
+		},
+		strength: { referenceForce: 40 * 9.80665, referenceEdgeDepth: 0.02, holdTime: 5 }
+	};
+
+	test('follow the core, with a sample where the rope goes slack', () => {
+		const [slip, strength] = marginSamples(hang, load, 12);
+		expect(slip.points).toHaveLength(13);
+		const at = slip.points.findIndex(({ netMass }) => netMass === 70);
+		// Own second implementation of the mechanics, not an outside source.
+		within(slip.points[at]!.margin, 1.065139, { relative: 1e-6 });
+		within(strength.points[at]!.margin, 0.905782, { relative: 1e-6 });
 	});
 });
 
@@ -69,7 +91,7 @@ describe('labels', () => {
 		for (const width of [320, 358, 700]) {
 			for (const netMass of [10, 20, 40, 63, 64, 70, 100, 128, 130, 140]) {
 				for (const window of [[], view(at).window]) {
-					const series = [...marginSamples(at, load, 60), ...others];
+					const series = [...samplesOf(at, load, 60), ...others];
 					const whole = view(at, netMass, { series, width, window });
 					const geometry = marginGeometry(whole);
 					const labels = marginLabels(geometry, whole.point, 'kg');
@@ -105,7 +127,7 @@ describe('labels', () => {
 });
 
 test('the text alternative gives both margins, the window and what is laid over', () => {
-	const words = marginAltText({ ...view(falling), series: marginSamples(falling, load, 5) });
+	const words = marginAltText({ ...view(falling), series: samplesOf(falling, load, 5) });
 	expect(words).toContain(
 		'At 70\u00a0kg the slip margin is 1.06 and the strength margin is 0.914.'
 	);
