@@ -42,7 +42,7 @@ test('the whole page is used by keyboard, and a reload brings the same state', a
 	await expect.poll(() => quantity(page, 'netMass')).toBe(72);
 
 	// Open the working.
-	await page.getByText('Show the working').focus();
+	await page.locator('summary', { hasText: 'Show the working' }).focus();
 	await page.keyboard.press('Enter');
 	await expect(page.locator('.katex').first()).toBeVisible();
 
