@@ -16,6 +16,11 @@ export function fitScale(vectors: { tail: Point; force: Point }[], room: Box): n
 		if (force.y !== 0) most = Math.min(most, along / Math.abs(force.y));
 	}
 	if (!Number.isFinite(most) || most <= 0) return 0.1;
+	return stepAtMost(most);
+}
+
+/** The largest step of the series that is not above a value. */
+export function stepAtMost(most: number): number {
 	return 10 ** (Math.floor(5 * Math.log10(most) + 1e-9) / 5);
 }
 
