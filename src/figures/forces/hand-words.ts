@@ -19,7 +19,19 @@ export function verdict(contact: ForcesShown['contact']): string {
 export function handTitle({ hang, contact }: ForcesShown): Lines {
 	return [
 		[{ text: hang.hands === 1 ? 'The one hand' : 'One of two hands' }],
-		[{ text: verdict(contact), soft: true }]
+		[{ text: verdict(contact), soft: true }],
+		...(leadsOff(contact) ? [] : [ratios(contact)])
+	];
+}
+
+/** The friction ratio that the law gives, and the one that this hang asks for. */
+function ratios({ ratio, demand, tangential }: ForcesShown['contact']): Run[] {
+	const given = { text: `ratio ${digits(ratio)}`, quantity: 'ratio', value: ratio, soft: true };
+	if (tangential <= 0) return [given];
+	return [
+		given,
+		{ text: ', needs ', soft: true },
+		{ text: digits(demand), quantity: 'demand', value: demand, soft: true }
 	];
 }
 
@@ -66,11 +78,7 @@ export function handDrafts(shown: ForcesShown, long: boolean): Omit<Draft, 'own'
 		{
 			id: 'frictionLimit',
 			kind: 'friction',
-			lines: [
-				[{ text: 'friction limit' }],
-				amount(contact.frictionLimit, 'frictionLimit'),
-				[{ text: `ratio ${digits(contact.ratio)}`, quantity: 'ratio', value: contact.ratio }]
-			]
+			lines: [[{ text: 'friction limit' }], amount(contact.frictionLimit, 'frictionLimit')]
 		},
 		{
 			id: 'slope',

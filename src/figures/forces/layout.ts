@@ -16,7 +16,7 @@ export function layoutForces(shown: ForcesShown, width: number, height?: number)
 	const fontSize = compact ? 11 : 13;
 	const tall = Math.max(
 		compact ? 250 : 300,
-		height ?? (compact ? 262 : Math.min(400, full * 0.58))
+		height ?? (compact ? 270 : Math.min(400, full * 0.58))
 	);
 	const split = Math.round(full * 0.47);
 	const left: Box = { x: 0, y: 0, width: split, height: tall };

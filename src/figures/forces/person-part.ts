@@ -1,6 +1,6 @@
 import { arrowOf, headBox, ringBox } from './arrows.ts';
 import type { Box, Point, Segment } from './geometry.ts';
-import { note, placed, type Draft } from './labels.ts';
+import { note, placed } from './labels.ts';
 import { arc, polygon } from './paths.ts';
 import { handsToFeet, personOutline } from './person-outline.ts';
 import { fitScale, scaleBar } from './scale.ts';

@@ -18,7 +18,10 @@ const fields: Record<string, string> = {
 /** The label of one force on the person: its name, and its size. */
 export function forceLabel({ id, kind, force, segment }: Arrow, shown: ForcesShown): Draft {
 	const size = Math.hypot(force.x, force.y);
-	const value = kind === 'push' ? shown.person.push : size;
+	// The givens themselves, not what is left of them after sines and cosines.
+	const { person, load } = shown;
+	const givens = { rope: person.assistForce, push: person.push, hold: load.magnitude } as const;
+	const value = kind in givens ? givens[kind as keyof typeof givens] : size;
 	const unit = shown.forceUnit;
 	const first = [{ text: names[kind]! }];
 	const angle = shown.person.ropeAngle;

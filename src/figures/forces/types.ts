@@ -8,7 +8,7 @@ export type ForceUnit = 'N' | 'kgf' | 'lbf';
 /** What the drawing shows of the core's `evaluateHang`; SI, for one hand. */
 export type Contact = Pick<
 	HangResult,
-	'force' | 'normal' | 'tangential' | 'meanSlope' | 'padArea' | 'ratio' | 'frictionLimit'
+	'force' | 'normal' | 'tangential' | 'meanSlope' | 'padArea' | 'ratio' | 'demand' | 'frictionLimit'
 >;
 
 /** How the load came about: kg, kg, N, rad and N. */
