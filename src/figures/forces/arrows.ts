@@ -2,7 +2,7 @@ import { add, boxAround, type Box, type Point } from './geometry.ts';
 import type { Arrow, ArrowKind } from './types.ts';
 
 /** Forces below this, N, are nothing: no arrow. */
-const nothing = 1e-6;
+const nothing = 1e-9;
 const longestHead = 10;
 const leastHead = 4;
 

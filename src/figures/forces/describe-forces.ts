@@ -1,3 +1,4 @@
+import { leadsOff } from './hand-words.ts';
 import { degrees, digits, force, reading } from './text.ts';
 import type { ForcesShown } from './types.ts';
 
@@ -48,7 +49,7 @@ function handSentences({ hang, contact, forceUnit }: ForcesShown): string[] {
 	const which = hang.hands === 1 ? 'The one hand' : 'One of two hands';
 	const first = `${which}: ${lie}${touch}.`;
 	const { force: size, normal: N, tangential: Q, frictionLimit, ratio } = contact;
-	if (N <= 0) {
+	if (leadsOff(contact)) {
 		return [
 			first,
 			`The contact force would have to be ${amount(size)}, but the pull leads off the hold: ` +

@@ -55,29 +55,23 @@ export function holdsPoint(box: Box, point: Point): boolean {
 	);
 }
 
-/** Clips a segment to a box (Liang and Barsky's way); says whether any of it lies inside. */
-export function crosses({ from, to }: Segment, box: Box): boolean {
-	let enter = 0;
-	let leave = 1;
+/** Whether any of a segment lies in a box, its edge included. Called thousands of times a drawing. */
+export function crosses({ from, to }: Segment, { x, y, width, height }: Box): boolean {
+	const right = x + width;
+	const bottom = y + height;
+	if (from.x < x && to.x < x) return false;
+	if (from.x > right && to.x > right) return false;
+	if (from.y < y && to.y < y) return false;
+	if (from.y > bottom && to.y > bottom) return false;
 	const dx = to.x - from.x;
 	const dy = to.y - from.y;
-	const sides = [
-		[-dx, from.x - box.x],
-		[dx, box.x + box.width - from.x],
-		[-dy, from.y - box.y],
-		[dy, box.y + box.height - from.y]
-	] as const;
-	for (const [step, room] of sides) {
-		if (step === 0) {
-			if (room < 0) return false;
-			continue;
-		}
-		const at = room / step;
-		if (step < 0) enter = Math.max(enter, at);
-		else leave = Math.min(leave, at);
-		if (enter > leave) return false;
-	}
-	return true;
+	// All four corners on one side of the line: it passes by.
+	const side = (cx: number, cy: number) => dx * (cy - from.y) - dy * (cx - from.x);
+	const a = side(x, y);
+	const b = side(right, y);
+	const c = side(x, bottom);
+	const d = side(right, bottom);
+	return !((a > 0 && b > 0 && c > 0 && d > 0) || (a < 0 && b < 0 && c < 0 && d < 0));
 }
 
 export function segmentsCross(a: Segment, b: Segment): boolean {
@@ -103,23 +97,36 @@ export function nearestInBox(box: Box, point: Point): Point {
 	};
 }
 
+/** Shortest distance between a point and a segment, px. */
+export function pointToSegment(x: number, y: number, { from, to }: Segment): number {
+	const dx = to.x - from.x;
+	const dy = to.y - from.y;
+	const square = dx * dx + dy * dy;
+	let share = square === 0 ? 0 : ((x - from.x) * dx + (y - from.y) * dy) / square;
+	share = share < 0 ? 0 : share > 1 ? 1 : share;
+	const ex = from.x + dx * share - x;
+	const ey = from.y + dy * share - y;
+	return Math.sqrt(ex * ex + ey * ey);
+}
+
 /** Shortest distance between a box and a segment, px; 0 when they touch. */
 export function boxToSegment(box: Box, segment: Segment): number {
 	if (crosses(segment, box)) return 0;
 	const { x, y, width, height } = box;
-	let least = Infinity;
-	for (const corner of [
-		{ x, y },
-		{ x: x + width, y },
-		{ x, y: y + height },
-		{ x: x + width, y: y + height }
-	]) {
-		const near = nearestOnSegment(segment, corner);
-		least = Math.min(least, Math.hypot(near.x - corner.x, near.y - corner.y));
-	}
-	for (const end of [segment.from, segment.to]) {
-		const near = nearestInBox(box, end);
-		least = Math.min(least, Math.hypot(near.x - end.x, near.y - end.y));
-	}
-	return least;
+	const right = x + width;
+	const bottom = y + height;
+	return Math.min(
+		pointToSegment(x, y, segment),
+		pointToSegment(right, y, segment),
+		pointToSegment(x, bottom, segment),
+		pointToSegment(right, bottom, segment),
+		pointToBox(segment.from, box),
+		pointToBox(segment.to, box)
+	);
+}
+
+function pointToBox(point: Point, { x, y, width, height }: Box): number {
+	const dx = Math.max(x - point.x, 0, point.x - x - width);
+	const dy = Math.max(y - point.y, 0, point.y - y - height);
+	return Math.sqrt(dx * dx + dy * dy);
 }

@@ -1,10 +1,17 @@
 import type { Draft } from './labels.ts';
+import { tiltLines } from './person-words.ts';
 import { degrees, digits, force, reading, type Lines, type Run } from './text.ts';
 import type { ForcesShown } from './types.ts';
 
+/** Whether nothing presses the fingers on: the core then finds no patch at all. */
+export function leadsOff({ normal, padArea }: ForcesShown['contact']): boolean {
+	return normal <= 0 || padArea <= 0;
+}
+
 /** How the contact force stands to the friction limit, in a few words. */
-export function verdict({ normal, tangential, frictionLimit }: ForcesShown['contact']): string {
-	if (normal <= 0) return 'the pull leads off the hold';
+export function verdict(contact: ForcesShown['contact']): string {
+	const { tangential, frictionLimit } = contact;
+	if (leadsOff(contact)) return 'the pull leads off the hold';
 	if (tangential <= 0) return 'no friction needed';
 	return tangential <= frictionLimit ? 'inside the friction limit' : 'past the friction limit';
 }
@@ -12,7 +19,19 @@ export function verdict({ normal, tangential, frictionLimit }: ForcesShown['cont
 export function handTitle({ hang, contact }: ForcesShown): Lines {
 	return [
 		[{ text: hang.hands === 1 ? 'The one hand' : 'One of two hands' }],
-		[{ text: verdict(contact), soft: true }]
+		[{ text: verdict(contact), soft: true }],
+		...(leadsOff(contact) ? [] : [ratios(contact)])
+	];
+}
+
+/** The friction ratio that the law gives, and the one that this hang asks for. */
+function ratios({ ratio, demand, tangential }: ForcesShown['contact']): Run[] {
+	const given = { text: `ratio ${digits(ratio)}`, quantity: 'ratio', value: ratio, soft: true };
+	if (tangential <= 0) return [given];
+	return [
+		given,
+		{ text: ', needs ', soft: true },
+		{ text: digits(demand), quantity: 'demand', value: demand, soft: true }
 	];
 }
 
@@ -20,7 +39,7 @@ export function handTitle({ hang, contact }: ForcesShown): Lines {
 export function patchLine({ hang, contact }: ForcesShown, long: boolean): Lines {
 	const { fingers } = hang.grip;
 	const count = long ? `${fingers} ${fingers === 1 ? 'finger' : 'fingers'}` : `${fingers}`;
-	if (contact.padArea <= 0) return [[{ text: fingers === 1 ? '1 finger' : `${fingers} fingers` }]];
+	if (leadsOff(contact)) return [[{ text: fingers === 1 ? '1 finger' : `${fingers} fingers` }]];
 	return [
 		[
 			{ text: `${count} × ` },
@@ -30,11 +49,11 @@ export function patchLine({ hang, contact }: ForcesShown, long: boolean): Lines 
 }
 
 /** The labels' texts; where they belong is the layout's matter. */
-export function handDrafts(shown: ForcesShown): Omit<Draft, 'own'>[] {
+export function handDrafts(shown: ForcesShown, long: boolean): Omit<Draft, 'own'>[] {
 	const { hang, load, contact, forceUnit } = shown;
 	const amount = (shownSize: number, quantity: string, value = shownSize): Run[] => [
 		{ text: force(shownSize, forceUnit), quantity, value },
-		{ text: reading(shownSize, forceUnit), soft: true }
+		{ text: long ? reading(shownSize, forceUnit) : '', soft: true }
 	];
 	const { tangential: Q } = contact;
 	return [
@@ -59,11 +78,7 @@ export function handDrafts(shown: ForcesShown): Omit<Draft, 'own'>[] {
 		{
 			id: 'frictionLimit',
 			kind: 'friction',
-			lines: [
-				[{ text: 'friction limit' }],
-				amount(contact.frictionLimit, 'frictionLimit'),
-				[{ text: `ratio ${digits(contact.ratio)}`, quantity: 'ratio', value: contact.ratio }]
-			]
+			lines: [[{ text: 'friction limit' }], amount(contact.frictionLimit, 'frictionLimit')]
 		},
 		{
 			id: 'slope',
@@ -86,7 +101,7 @@ export function handDrafts(shown: ForcesShown): Omit<Draft, 'own'>[] {
 		{
 			id: 'tilt',
 			kind: 'angle',
-			lines: [[{ text: `tilt ${degrees(load.tilt)}`, quantity: 'tilt', value: load.tilt }]]
+			lines: tiltLines(load.tilt)
 		}
 	];
 }

@@ -1,5 +1,10 @@
 import type { Box, Point, Segment } from './geometry.ts';
-import { placeLabels, type LabelRequest, type Surroundings } from './place-labels.ts';
+import {
+	placeLabels,
+	type LabelRequest,
+	type PlacedLabel,
+	type Surroundings
+} from './place-labels.ts';
 import { linesBox, type Lines } from './text.ts';
 import type { Label, Note } from './types.ts';
 
@@ -10,12 +15,25 @@ export function labelRequest({ id, own, lines }: Draft, fontSize: number): Label
 	return { id, own, ...linesBox(lines, fontSize) };
 }
 
-/** Finds the places of all labels of a part. */
+/** Finds the places of all labels of a part; where they are too many, all in their brief form. */
 export function placed(drafts: Draft[], fontSize: number, around: Surroundings): Label[] {
-	const places = placeLabels(
+	const full = placeLabels(
 		drafts.map((draft) => labelRequest(draft, fontSize)),
 		around
 	);
+	if (full.clear) return withPlaces(drafts, full.places);
+	const brief = drafts.map((draft) => ({
+		...draft,
+		lines: draft.lines.map((runs) => runs.filter((run) => !run.soft))
+	}));
+	const places = placeLabels(
+		brief.map((draft) => labelRequest(draft, fontSize)),
+		around
+	);
+	return withPlaces(brief, places.places);
+}
+
+function withPlaces(drafts: Draft[], places: PlacedLabel[]): Label[] {
 	return drafts.map(({ id, kind, lines }, i) => {
 		const { box, leader } = places[i]!;
 		return { id, kind, lines, box, ...(leader ? { leader } : {}) };

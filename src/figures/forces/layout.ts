@@ -7,7 +7,7 @@ export type Drawing = { width: number; height: number; person: PersonPart; hand:
 
 /** Below this width, px, the figure is drawn for a phone: smaller letters, a lower frame. */
 const compactBelow = 460;
-const narrowest = 320;
+const narrowest = 340;
 
 /** Lays out both parts side by side in a figure of that width (and height, else a fitting one), px. */
 export function layoutForces(shown: ForcesShown, width: number, height?: number): Drawing {
@@ -16,9 +16,9 @@ export function layoutForces(shown: ForcesShown, width: number, height?: number)
 	const fontSize = compact ? 11 : 13;
 	const tall = Math.max(
 		compact ? 250 : 300,
-		height ?? (compact ? 262 : Math.min(400, full * 0.58))
+		height ?? (compact ? 270 : Math.min(400, full * 0.58))
 	);
-	const split = Math.round(full * (compact ? 0.46 : 0.47));
+	const split = Math.round(full * 0.47);
 	const left: Box = { x: 0, y: 0, width: split, height: tall };
 	const right: Box = { x: split, y: 0, width: full - split, height: tall };
 	return {

@@ -1,11 +1,11 @@
 import { arrowOf, headBox, ringBox } from './arrows.ts';
 import type { Box, Point, Segment } from './geometry.ts';
-import { note, placed, type Draft } from './labels.ts';
+import { note, placed } from './labels.ts';
 import { arc, polygon } from './paths.ts';
 import { handsToFeet, personOutline } from './person-outline.ts';
 import { fitScale, scaleBar } from './scale.ts';
-import { degrees, force as forceText, reading } from './text.ts';
-import type { Arrow, ForcesShown, PersonPart } from './types.ts';
+import { forceLabel, tiltLines } from './person-words.ts';
+import type { ForcesShown, PersonPart } from './types.ts';
 
 /** The forces on the whole person: weight, rope and push at the centre of mass, hands at the hold. */
 export function forcesOnPerson({ load, person }: ForcesShown) {
@@ -68,7 +68,7 @@ export function personPart(shown: ForcesShown, frame: Box, fontSize: number): Pe
 	const wallX = hold.x - 13;
 	const wall: Box = { x: wallX - 6, y: top, width: 6, height: hold.y + 16 - top };
 	const plumb: Segment = { from: hold, to: { x: hold.x, y: hold.y + metre * 1.3 } };
-	const drafts = arrows.map((arrow) => forceDraft(arrow, shown));
+	const drafts = arrows.map((arrow) => forceLabel(arrow, shown));
 	let tiltArc: string | undefined;
 	if (Math.abs(tilt) >= 5e-4) {
 		const radius = metre * 0.9;
@@ -81,7 +81,7 @@ export function personPart(shown: ForcesShown, frame: Box, fontSize: number): Pe
 			id: 'tilt',
 			kind: 'angle',
 			own: { from: on(0.8), to: on(1) },
-			lines: [[{ text: `tilt ${degrees(tilt)}`, quantity: 'tilt', value: tilt }]]
+			lines: tiltLines(tilt)
 		});
 	}
 	const labels = placed(drafts, fontSize, {
@@ -99,48 +99,6 @@ export function personPart(shown: ForcesShown, frame: Box, fontSize: number): Pe
 		...{ frame, fontSize, scale, title, bar, arrows, labels, hold, centre, body, arm },
 		...{ wall, holdPath, plumb, ropeTip },
 		...(tiltArc ? { tiltArc } : {})
-	};
-}
-
-const names: Record<string, string> = {
-	weight: 'weight',
-	rope: 'rope',
-	push: 'push',
-	hold: 'hold gives'
-};
-const fields: Record<string, string> = {
-	weight: 'weight',
-	rope: 'assistForce',
-	push: 'push',
-	hold: 'magnitude'
-};
-
-function forceDraft({ id, kind, force, segment }: Arrow, shown: ForcesShown): Draft {
-	const size = Math.hypot(force.x, force.y);
-	const value = kind === 'push' ? shown.person.push : size;
-	const unit = shown.forceUnit;
-	const first = [{ text: names[kind]! }];
-	const angle = shown.person.ropeAngle;
-	return {
-		id,
-		kind,
-		own: segment,
-		lines: [
-			kind === 'rope' && Math.abs(angle) >= 5e-4
-				? [
-						...first,
-						{
-							text: `, ${degrees(Math.abs(angle))} ${angle > 0 ? 'out' : 'in'}`,
-							quantity: 'ropeAngle',
-							value: angle
-						}
-					]
-				: first,
-			[
-				{ text: forceText(size, unit), quantity: fields[kind]!, value },
-				{ text: reading(size, unit), soft: true }
-			]
-		]
 	};
 }
 

@@ -5,11 +5,13 @@ import {
 	nearestInBox,
 	nearestOnSegment,
 	overlaps,
+	pointToSegment,
 	segmentsCross,
 	type Box,
 	type Point,
 	type Segment
 } from './geometry.ts';
+import { besides, everywhere } from './label-places.ts';
 
 export type LabelRequest = {
 	id: string;
@@ -32,35 +34,54 @@ export type Surroundings = {
 	lines: Segment[];
 };
 
-const gap = 4;
 const apart = 2;
+/** A place that costs no more than this is taken without looking further off. */
 const wanting = 26;
-const directions = Array.from({ length: 12 }, (_, i) => ({
-	x: Math.cos((i * Math.PI) / 6),
-	y: Math.sin((i * Math.PI) / 6)
-}));
+/** What breaking a hard rule costs. */
+const flaw = 1e4;
+const rounds = 6;
 
 /**
  * Finds a place for every label: beside its own arrow if there is room, else further off with a
  * leader. Greedy in the order given, then every label may move once more with all others in place.
+ * A label that finds no clear place is served first in another round; `clear` says whether all
+ * have one in the end.
  * Depends on nothing but its arguments, so that a drawing is the same in a test and on a screen.
  */
-export function placeLabels(requests: LabelRequest[], around: Surroundings): PlacedLabel[] {
-	const placed = new Map<string, PlacedLabel>();
-	for (let pass = 0; pass < 2; pass++) {
-		for (const request of requests) {
-			placed.delete(request.id);
-			placed.set(request.id, place(request, [...placed.values()], around));
+export function placeLabels(
+	requests: LabelRequest[],
+	around: Surroundings
+): { places: PlacedLabel[]; clear: boolean } {
+	let order = requests;
+	let placed = new Map<string, PlacedLabel>();
+	let stuck: LabelRequest | undefined;
+	for (let round = 0; round < rounds; round++) {
+		placed = new Map();
+		for (let pass = 0; pass < 2; pass++) {
+			stuck = undefined;
+			for (const request of order) {
+				placed.delete(request.id);
+				const { label, cost } = place(request, [...placed.values()], around, round === 0 ? 12 : 5);
+				placed.set(request.id, label);
+				if (cost >= flaw) stuck ??= request;
+			}
 		}
+		if (!stuck) break;
+		order = [stuck, ...order.filter((request) => request !== stuck)];
 	}
-	return requests.map(({ id }) => placed.get(id)!);
+	return { places: requests.map(({ id }) => placed.get(id)!), clear: !stuck };
 }
 
-function place(request: LabelRequest, others: PlacedLabel[], around: Surroundings): PlacedLabel {
+function place(
+	request: LabelRequest,
+	others: PlacedLabel[],
+	around: Surroundings,
+	mesh: number
+): { label: PlacedLabel; cost: number } {
 	const beside = best(request, besides(request), others, around);
-	if (beside.cost <= wanting) return beside.label;
-	const anywhere = best(request, everywhere(request, around.frame), others, around);
-	return anywhere.cost < beside.cost ? anywhere.label : beside.label;
+	if (beside.cost <= wanting) return beside;
+	const anywhere = best(request, everywhere(request, around.frame, mesh), others, around);
+	return anywhere.cost < beside.cost ? anywhere : beside;
 }
 
 function best(
@@ -72,14 +93,18 @@ function best(
 	let label: PlacedLabel | undefined;
 	let least = Infinity;
 	const { id, width, height, own } = request;
+	const halfDiagonal = Math.sqrt(width * width + height * height) / 2;
 	for (const { x, y } of centres) {
 		const box = { x: x - width / 2, y: y - height / 2, width, height };
-		let cost = flaws(box, others, around) * 1e4;
-		if (cost >= least) continue;
+		// Most places are ruled out by how far they are at least.
+		if (pointToSegment(x, y, own) - halfDiagonal >= least) continue;
 		const distance = boxToSegment(box, own);
-		cost += distance === 0 ? 40 : distance;
 		// The tip names an arrow best: its tail is often shared.
-		cost += 0.08 * Math.hypot(x - own.to.x, y - own.to.y);
+		const fromTip = Math.sqrt((x - own.to.x) ** 2 + (y - own.to.y) ** 2);
+		let cost = (distance === 0 ? 40 : distance) + 0.08 * fromTip;
+		if (cost >= least) continue;
+		cost += flaws(box, others, around) * flaw;
+		if (cost >= least) continue;
 		let nearer = false;
 		for (const arrow of around.arrows) {
 			if (arrow.id === id) continue;
@@ -87,7 +112,7 @@ function best(
 			if (other === 0) cost += 60;
 			if (other <= distance) nearer = true;
 		}
-		for (const line of around.lines) if (crosses(line, box)) cost += 9;
+		for (const line of around.lines) if (crosses(line, box)) cost += 12;
 		if (cost >= least) continue;
 		let leader: Segment | undefined;
 		if (nearer || distance > 14) {
@@ -121,56 +146,9 @@ function leaderBetween(box: Box, own: Segment): Segment {
 
 function leaderFlaws(leader: Segment, id: string, others: PlacedLabel[], around: Surroundings) {
 	let cost = 0;
-	for (const { box } of others) if (crosses(leader, box)) cost += 1e4;
+	for (const { box } of others) if (crosses(leader, box)) cost += flaw;
 	for (const arrow of around.arrows) {
 		if (arrow.id !== id && segmentsCross(leader, arrow.segment)) cost += 25;
 	}
 	return cost;
-}
-
-/** Around the tip, then along both sides of the shaft. */
-function besides({ own, width, height }: LabelRequest): Point[] {
-	const centres: Point[] = [];
-	const { from, to } = own;
-	const at = (point: Point, way: Point, distance: number) =>
-		centres.push({
-			x: point.x + way.x * (distance + width / 2),
-			y: point.y + way.y * (distance + height / 2)
-		});
-	for (const distance of [gap + 3, gap + 9]) {
-		for (const way of directions) at(to, way, distance);
-	}
-	const length = Math.hypot(to.x - from.x, to.y - from.y);
-	if (length < 1) return centres;
-	const across = { x: -(to.y - from.y) / length, y: (to.x - from.x) / length };
-	for (const share of [0.9, 0.75, 0.6, 0.45, 0.3]) {
-		const point = { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share };
-		for (const side of [1, -1]) {
-			for (const distance of [gap, gap + 6]) {
-				// A box clears a line at the support of its corner, not at its half width.
-				const clear =
-					distance + (Math.abs(across.x) * width) / 2 + (Math.abs(across.y) * height) / 2;
-				centres.push({
-					x: point.x + across.x * clear * side,
-					y: point.y + across.y * clear * side
-				});
-			}
-		}
-	}
-	return centres;
-}
-
-function everywhere({ width, height }: LabelRequest, frame: Box): Point[] {
-	const centres: Point[] = [];
-	const columns = Math.max(1, Math.floor((frame.width - width) / 9));
-	const rows = Math.max(1, Math.floor((frame.height - height) / 8));
-	for (let i = 0; i <= columns; i++) {
-		for (let j = 0; j <= rows; j++) {
-			centres.push({
-				x: frame.x + width / 2 + ((frame.width - width) * i) / columns,
-				y: frame.y + height / 2 + ((frame.height - height) * j) / rows
-			});
-		}
-	}
-	return centres;
 }

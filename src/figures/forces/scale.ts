@@ -3,7 +3,7 @@ import { newtonsPer, textWidth } from './text.ts';
 import type { ForceUnit, ScaleBar } from './types.ts';
 
 /**
- * Force scale, px per newton: the largest step of a fivefold-per-decade series at which every
+ * Force scale, px per newton: the largest step of a series of ten a decade at which every
  * arrow stays in the room. Steps, so that an arrow grows with its force instead of always filling
  * the frame.
  */
@@ -16,7 +16,12 @@ export function fitScale(vectors: { tail: Point; force: Point }[], room: Box): n
 		if (force.y !== 0) most = Math.min(most, along / Math.abs(force.y));
 	}
 	if (!Number.isFinite(most) || most <= 0) return 0.1;
-	return 10 ** (Math.floor(5 * Math.log10(most) + 1e-9) / 5);
+	return stepAtMost(most);
+}
+
+/** The largest step of the series that is not above a value. */
+export function stepAtMost(most: number): number {
+	return 10 ** (Math.floor(10 * Math.log10(most) + 1e-9) / 10);
 }
 
 /** The longest bar of 1, 2 or 5 times a power of ten that is no longer than `longest` px. */

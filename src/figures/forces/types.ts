@@ -1,22 +1,15 @@
+import type { HangResult } from '#core/strength/evaluate-hang.ts';
 import type { Hang, Load } from '#core/types.ts';
 import type { Box, Point, Segment } from './geometry.ts';
 import type { Lines } from './text.ts';
 
 export type ForceUnit = 'N' | 'kgf' | 'lbf';
 
-/** The fields of the core's `evaluateHang` that the drawing shows; SI, for one hand. */
-export type Contact = {
-	force: number;
-	normal: number;
-	tangential: number;
-	meanSlope: number;
-	demand: number;
-	padArea: number;
-	pressure: number;
-	ratio: number;
-	frictionLimit: number;
-	slipMargin: number;
-};
+/** What the drawing shows of the core's `evaluateHang`; SI, for one hand. */
+export type Contact = Pick<
+	HangResult,
+	'force' | 'normal' | 'tangential' | 'meanSlope' | 'padArea' | 'ratio' | 'demand' | 'frictionLimit'
+>;
 
 /** How the load came about: kg, kg, N, rad and N. */
 export type Person = {
@@ -101,7 +94,7 @@ export type HandPart = Part & {
 	patch?: string;
 	/** Apex, up-slope and down-slope corner of the friction cone. */
 	cone?: [Point, Point, Point];
-	limit?: { line: Segment; tick: Segment };
+	limit?: { line: Segment; tick: Segment } | undefined;
 	/** Lines that complete the parallelogram of N and Q. */
 	splits: Segment[];
 	inside: boolean;
@@ -110,7 +103,6 @@ export type HandPart = Part & {
 	tangent?: Segment;
 	vertical?: Segment;
 	tiltArc?: string;
-	slopeVertex: Point;
 	slopeEnd: Point;
 	note: Note;
 };
