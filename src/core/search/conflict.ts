@@ -48,6 +48,7 @@ function isBetter(worse: Trial, better: Trial, { trials }: Plan): boolean {
 /** The law alone never gives the second go the larger slip margin, whatever the patches. */
 function isBarred(worse: Trial, better: Trial, plan: Plan, trend: number): boolean {
 	if (trend === 0) return true;
+	if (Number.isNaN(trend)) return false;
 	const loads = better.observation.load / worse.observation.load;
 	const patches = patchRatio(plan, worse.grip, better.grip);
 	return trend < 0 ? loads * patches.from >= 1 : loads * patches.to <= 1;
