@@ -14,9 +14,9 @@ export function massFrom(shown: number, unit: MassUnit): number {
 	return unit === 'kg' ? shown : poundsToKilograms(shown);
 }
 
-/** A mass as text with its unit, three significant digits. */
+/** A mass as text with its unit on the same line, three significant digits. */
 export function massText(kilograms: number, unit: MassUnit): string {
-	return `${formatNumber(massIn(kilograms, unit))} ${unit}`;
+	return `${formatNumber(massIn(kilograms, unit))}\u00a0${unit}`;
 }
 
 /** The unit as a word. */
