@@ -16,6 +16,8 @@ export type Situation = {
 	/** Change of ln slip margin with ln load; NaN where the margin is 0 or infinite. */
 	elasticity: number;
 	window: Interval[];
+	/** Where no load holds: the loads at which friction alone would be enough. */
+	slipWindow?: Interval[] | undefined;
 	range: { from: number; to: number };
 	/** Mass of the body: below it a rope takes load off. */
 	hangingMass: number;
@@ -28,8 +30,13 @@ export type Situation = {
 };
 
 const neutral = 1e-6;
-const percent = (share: number) => `${formatNumber(100 * share, { digits: 2 })} %`;
-const seconds = (time: number) => `${formatNumber(time)} s`;
+/** A share in per cent; one that falls short of the whole is never rounded up to it. */
+function percent(share: number): string {
+	const short = share < 1 && Number((100 * share).toPrecision(2)) >= 100;
+	const shown = short ? Math.min(99.99, 100 * share) : 100 * share;
+	return `${formatNumber(shown, { digits: short ? 4 : 2 })}\u00a0%`;
+}
+const seconds = (time: number) => `${formatNumber(time)}\u00a0s`;
 
 /** Which of the four states the hang is in. */
 export function stateOf(contact: Contact): 'holds' | 'slips' | 'opens' | 'both' | 'off' {
@@ -103,7 +110,7 @@ export function nearerLimit(s: Situation): string {
 export function whatHolds(s: Situation): string {
 	const { window, massUnit } = s;
 	const [only] = window;
-	if (!only) return 'No load holds with this set-up.';
+	if (!only) return nothingHolds(s);
 	if (window.length === 1) {
 		return `${capital(edgeWords(only, 'from', massUnit))}; ${edgeWords(only, 'to', massUnit)}.`;
 	}
@@ -112,6 +119,15 @@ export function whatHolds(s: Situation): string {
 	);
 	const count = window.length === 2 ? 'Two stretches' : `${window.length} stretches`;
 	return `${count} of load hold: ${stretches.slice(0, -1).join(', ')} and ${stretches.at(-1)}. Between them the hang fails.`;
+}
+
+function nothingHolds({ slipWindow, massUnit, fingers }: Situation): string {
+	const [first] = slipWindow ?? [];
+	if (!first) return 'Friction is too little at every load.';
+	const open = fingers === 1 ? 'the finger opens' : 'the fingers open';
+	return first.lowerLimit === 'range'
+		? `Even the lightest load is more than ${fingers === 1 ? 'the finger holds' : 'the fingers hold'}.`
+		: `Friction is enough only from ${massText(first.from, massUnit)}, and there ${open}.`;
 }
 
 function edgeWords(interval: Interval, end: 'from' | 'to', unit: MassUnit): string {

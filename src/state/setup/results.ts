@@ -33,6 +33,7 @@ export function computeResults(setup: Setup) {
 	const swept = { ...range, present: netMass };
 	const across = axisRange(setup, contact.padArea);
 	const heavier = evaluateHang(hang, loadOf(setup, netMass + 1));
+	const window = holdingWindow(hang, range);
 	return {
 		setup,
 		hang,
@@ -43,7 +44,8 @@ export function computeResults(setup: Setup) {
 		heavierLoad: loadOf(setup, netMass + 1),
 		elasticity: loadElasticity(hang, netMass),
 		range,
-		window: holdingWindow(hang, range),
+		window,
+		slipWindow: window.length === 0 ? holdingWindow(tireless(hang), range) : undefined,
 		across,
 		region: regionOf(hang, across, swept),
 		overlays: overlaysOf(setup, hang, contact.ratio).map((overlay) => ({
@@ -53,6 +55,11 @@ export function computeResults(setup: Setup) {
 		person: personOf(setup),
 		estimated: referenceForceOf(setup).estimated
 	};
+}
+
+/** The same hang with more finger strength than any load here needs: what friction alone allows. */
+function tireless(hang: Hang): Hang {
+	return { ...hang, strength: { ...hang.strength, referenceForce: 1e6 } };
 }
 
 function regionOf(
