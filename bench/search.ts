@@ -4,6 +4,7 @@ import { completeRequest } from '#core/search/complete-request.ts';
 import { drawCandidate, randomFor } from '#core/search/draw.ts';
 import { makePlan, type Plan } from '#core/search/plan.ts';
 import { practiceReport } from '#core/search/practice-report.ts';
+import { findStories } from '#core/search/search-stories.ts';
 import { startStory } from '#core/search/story-run.ts';
 import { lawStories, type LawStory } from '#core/search/types.ts';
 import { emptyWeighing, weighCandidate } from '#core/search/weigh.ts';
@@ -74,3 +75,9 @@ for (const law of lawStories) {
 		].join(' ')
 	);
 }
+
+const start = performance.now();
+const results = findStories(request);
+console.log(
+	`all ${results.length} laws with additions, once, results written out: ${(performance.now() - start).toFixed(0)} ms`
+);

@@ -6,7 +6,7 @@ import type { Plan } from './plan.ts';
  * Gives what the addition of a candidate is worth; the two that a plan does not have are 0.
  * @param plan the law with its addition
  * @param values the candidate's numbers
- * @returns rope angle in rad, push in N, drift as a share a go
+ * @returns rope angle in rad, push in N, drift as a change of the ratio's logarithm a go
  * Source: derived.
  * Example: a plan without addition gives zeros.
  */

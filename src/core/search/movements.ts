@@ -46,14 +46,12 @@ function reach(plan: Plan, values: readonly number[], index: number, end: number
 		return weighAsIs(plan, moved, weighing).least > roundingClearance;
 	};
 	let inside = start;
-	let outside: number | undefined;
-	for (let step = 1; step <= steps && outside === undefined; step++) {
-		const next = step === steps ? end : start + ((end - start) * step) / steps;
-		if (fits(next)) inside = next;
-		else outside = next;
+	let outside = start;
+	for (let step = 1; step <= steps && outside === inside; step++) {
+		outside = step === steps ? end : start + ((end - start) * step) / steps;
+		if (fits(outside)) inside = outside;
 	}
-	if (outside === undefined) return inside;
-	for (let halving = 0; halving < 14; halving++) {
+	for (let halving = 0; halving < 14 && outside !== inside; halving++) {
 		const middle = (inside + outside) / 2;
 		if (fits(middle)) inside = middle;
 		else outside = middle;

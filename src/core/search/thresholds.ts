@@ -20,4 +20,4 @@ export const roundingClearance = 1e-9;
 
 /** How many fitting set-ups are kept to choose the shown one from, and how many are handed back. */
 export const keptFits = 2000;
-export const shownFits = 20;
+export const shownFits = 5;

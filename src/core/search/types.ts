@@ -91,7 +91,7 @@ export type FoundSetup = {
 	law: FrictionLaw;
 	ropeAngle: number;
 	push: number;
-	/** Share by which the ratio changes from one go to the next. */
+	/** Change of the ratio's logarithm from one go to the next, about its share. */
 	drift: number;
 	grips: { id: string; fingers: number; padArea: number; referenceForce: number; hang: Hang }[];
 	trials: {

@@ -87,16 +87,16 @@ export function weighAsIs(plan: Plan, values: readonly number[], weighing: Weigh
 
 /**
  * Gives the factor by which a drift has changed the ratio some goes after the first.
- * (1 + drift)^later
- * @param drift share a go, above −1
+ * exp(drift · later)
+ * @param drift change of the ratio's logarithm from one go to the next, about its share a go
  * @param later goes after the first
  * @returns the factor, above 0
  * Valid for: a steady drift of the ratio with the number of goes; an assumed form.
  * Source: derived.
- * Example: driftFactor(0.02, 2) is 1.0404.
+ * Example: driftFactor(0.02, 2) is 1.0408.
  */
 export function driftFactor(drift: number, later: number): number {
-	return Math.pow(1 + drift, later);
+	return Math.exp(drift * later);
 }
 
 /** What does not change from go to go: each grip's hang, and the way from light to heavy. */
