@@ -1,0 +1,38 @@
+import { pages as sitePages } from '../../src/routes/pages.ts';
+import { test as base, expect } from '@playwright/test';
+
+/** Every test fails on a console error or warning, a failed request, a bad status or another host. */
+export const test = base.extend<{ clean: void }>({
+	clean: [
+		async ({ page, baseURL }, use) => {
+			const faults: string[] = [];
+			page.on('console', (message) => {
+				if (['error', 'warning'].includes(message.type())) faults.push(message.text());
+			});
+			page.on('pageerror', (error) => faults.push(error.message));
+			page.on('requestfailed', (request) => {
+				// A page that is left stops its requests; that is no fault of theirs.
+				if (request.failure()?.errorText !== 'net::ERR_ABORTED') {
+					faults.push(`${request.url()} ${request.failure()?.errorText}`);
+				}
+			});
+			page.on('response', (response) => {
+				if (response.status() >= 400) faults.push(`${response.status()} ${response.url()}`);
+			});
+			page.on('request', (request) => {
+				const { protocol, host } = new URL(request.url());
+				if (protocol.startsWith('http') && host !== new URL(baseURL!).host) {
+					faults.push(`another host is asked: ${request.url()}`);
+				}
+			});
+			await use();
+			expect(faults).toEqual([]);
+		},
+		{ auto: true }
+	]
+});
+
+export { expect };
+
+/** The pages of the site, as paths under its folder. */
+export const pages = sitePages.map(({ path }) => path.slice(1));
