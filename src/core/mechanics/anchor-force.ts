@@ -21,8 +21,5 @@ export function anchorForce(o: {
 	requireAllowed('bodyStrand', bodyStrand, { min: 0, unit: 'N' });
 	requireAllowed('weightStrand', weightStrand, { min: 0, unit: 'N' });
 	requireAllowed('angle', angle, { min: 0, max: Math.PI, unit: 'rad' });
-	return Math.hypot(
-		bodyStrand + weightStrand * Math.cos(angle),
-		weightStrand * Math.sin(angle)
-	);
+	return Math.hypot(bodyStrand + weightStrand * Math.cos(angle), weightStrand * Math.sin(angle));
 }

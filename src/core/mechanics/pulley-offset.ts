@@ -29,7 +29,5 @@ export function pulleyOffset(
 	requireAllowed('netMass', netMass, { above: Math.max(0, least), max: hangingMass, unit: 'kg' });
 	const taken = (hangingMass - netMass) * tieIn;
 	const bodyLean = Math.atan((taken * Math.tan(ropeAngle)) / (hangingMass * centre - taken));
-	return (
-		tieIn * Math.sin(bodyLean) + (height + tieIn * Math.cos(bodyLean)) * Math.tan(ropeAngle)
-	);
+	return tieIn * Math.sin(bodyLean) + (height + tieIn * Math.cos(bodyLean)) * Math.tan(ropeAngle);
 }

@@ -31,3 +31,24 @@ export function sidewaysDemand(o: {
 	const tangential = vertical * Math.sin(slope) + outward * Math.cos(slope);
 	return Math.hypot(Math.max(0, tangential), sideways) / normal;
 }
+
+/**
+ * Finds the sideways pull at which a constant ratio starts to slip, nothing leading outward.
+ * S = V cos σ · √(μ² − tan² σ)
+ * @param o.slope σ, rad, 0 to below π/2
+ * @param o.vertical V, force down on the hands, N, above 0
+ * @param o.ratio friction ratio μ the hold gives, above 0
+ * @returns S, N; 0 where the hold slips without any sideways pull
+ * Valid for: as sidewaysDemand.
+ * @throws RangeError for a field outside its range
+ * Source: derived.
+ * Example: slope 30°, V 500 N, ratio 0.64: 119.6 N.
+ */
+export function sidewaysToSlip(o: { slope: number; vertical: number; ratio: number }): number {
+	const { slope, vertical, ratio } = o;
+	requireAllowed('slope', slope, { min: 0, below: Math.PI / 2, unit: 'rad' });
+	requireAllowed('vertical', vertical, { above: 0, unit: 'N' });
+	requireAllowed('ratio', ratio, { above: 0 });
+	const spare = ratio ** 2 - Math.tan(slope) ** 2;
+	return vertical * Math.cos(slope) * Math.sqrt(Math.max(0, spare));
+}

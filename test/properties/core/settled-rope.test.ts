@@ -2,11 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { loadAtNetMass } from '#core/mechanics/load-at-net-mass.ts';
 import { pulleyOffset } from '#core/mechanics/pulley-offset.ts';
-import {
-	settledRope,
-	settledRopeAtNetMass,
-	type PulleyRig
-} from '#core/mechanics/settled-rope.ts';
+import { settledRope, settledRopeAtNetMass, type PulleyRig } from '#core/mechanics/settled-rope.ts';
 import { sidewaysDemand } from '#core/mechanics/sideways-demand.ts';
 import { leanToSlip } from '#core/mechanisms/rope-lean.ts';
 import { evaluateHang } from '#core/strength/evaluate-hang.ts';
@@ -110,10 +106,7 @@ describe('a body at rest under a fixed pulley', () => {
 				const energy = (lean: number) =>
 					-kilogramsToNewtons(hangingMass) * rig.centre * Math.cos(lean) +
 					assistForce *
-						Math.hypot(
-							aside - rig.tieIn * Math.sin(lean),
-							rig.height + rig.tieIn * Math.cos(lean)
-						);
+						Math.hypot(aside - rig.tieIn * Math.sin(lean), rig.height + rig.tieIn * Math.cos(lean));
 				for (const step of [-0.02, 0.02]) {
 					expect(energy(bodyLean + step)).toBeGreaterThan(energy(bodyLean) - 1e-9);
 				}
@@ -211,10 +204,8 @@ describe('a leaning rope and a constant ratio', () => {
 				const { slope, hangingMass } = hang;
 				const lean = leanToSlip({ slope, ratio, hangingMass, netMass });
 				const atLean = (ropeAngle: number) =>
-					evaluateHang(
-						{ ...hang, ropeAngle },
-						loadAtNetMass(netMass, { hangingMass, ropeAngle })
-					).slipMargin;
+					evaluateHang({ ...hang, ropeAngle }, loadAtNetMass(netMass, { hangingMass, ropeAngle }))
+						.slipMargin;
 				within(atLean(lean), 1, { absolute: 1e-9 });
 				expect(atLean(lean + 0.002)).toBeLessThan(1);
 				expect(atLean(lean - 0.002)).toBeGreaterThan(1);
