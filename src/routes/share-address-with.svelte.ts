@@ -7,7 +7,7 @@ import { joined, queryOf, without } from './own-numbers.ts';
 export type OwnAddress = {
 	/** The keys it uses; none of them is a field of a set-up. */
 	keys: readonly string[];
-	/** Takes the page's own part of an address that was opened. */
+	/** Takes the page's own part of an address that was opened, after the set-up's. */
 	read: (given: URLSearchParams) => void;
 	/** The parts that differ from the page's start; read as an effect. */
 	write: () => readonly [string, string][];
@@ -30,8 +30,8 @@ export function shareAddressWith(setup: SetupState, own: OwnAddress): void {
 		arrived = type === 'link';
 		if (location.search === '' && arrived) return;
 		const given = queryOf(location.search);
-		own.read(given);
 		setup.open(without(given, own.keys));
+		own.read(given);
 		said = whole();
 	});
 
