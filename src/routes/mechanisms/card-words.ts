@@ -6,7 +6,7 @@ import { shownText } from './screen-units.ts';
 
 /** How strong the evidence for a mechanism is, in words. */
 export const gradeText: Record<Grade, string> = {
-	exact: 'exact statics',
+	exact: 'exact',
 	strong: 'strong published support',
 	fair: 'fair published support',
 	weak: 'weak published support',
@@ -24,11 +24,16 @@ export const familyText: Record<MechanismRow['family'], string> = {
 	strength: 'finger strength'
 };
 
+/** Words that begin a sentence. */
+export function sentence(words: string): string {
+	return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
 /** Why part of a curve is dashed. */
 export function doubtText({ from, why }: Doubt, onPad: number, mass: MassUnit): string {
 	switch (why) {
 		case 'untested':
-			return `Dashed: beyond the published tests, some ${testedTo} N on one pad; at your load each presses with ${formatNumber(onPad, { digits: 2 })} N.`;
+			return `Dashed: beyond the published tests, some ${testedTo} N on one pad; yours presses with ${formatNumber(onPad, { digits: 2 })} N.`;
 		case 'rope shortens':
 			return 'Dashed: here the rope carries more than 40 %; from a fixed pulley its angle shrinks as it takes more, so this overstates the lean.';
 		case 'pad full':

@@ -1,3 +1,4 @@
+import { degreesToRadians, radiansToDegrees } from '#core/units/angle.ts';
 import type { Hang } from '#core/types.ts';
 import type { MechanismRow, Parameter } from '#reference/types.ts';
 
@@ -86,11 +87,16 @@ function ownValues(row: MechanismRow, hang: Hang): Values {
 	}
 }
 
+/** The rows' angles are degrees written in radians, cut short. */
+function tenthOfDegree(radians: number): number {
+	return degreesToRadians(Math.round(radiansToDegrees(radians) * 10) / 10);
+}
+
 /** Where a mechanism's numbers start: from the person's own set-up, else from the rows. */
 export function startValues(row: MechanismRow, hang: Hang): Values {
-	const starts = [...row.parameters, ...parametersOf(row)].map(({ field, start }) => [
+	const starts = [...row.parameters, ...parametersOf(row)].map(({ field, unit, start }) => [
 		field,
-		start
+		unit === 'rad' ? tenthOfDegree(start) : start
 	]);
 	return { ...(Object.fromEntries(starts) as Values), ...ownValues(row, hang) };
 }

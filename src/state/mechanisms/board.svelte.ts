@@ -31,17 +31,20 @@ export class BoardState {
 
 	readonly base = $derived(this.outcome.base);
 
-	/** Where each mechanism's numbers start; the same record as long as nothing in it changes. */
-	readonly #starts = $derived(
-		Object.fromEntries(mechanisms.map((row) => [row.key, startValues(row, this.base.hang)]))
-	);
+	#settled = $state.raw<BoardBase | undefined>();
 
-	startsOf(key: string): Values {
-		return this.#starts[key]!;
+	/** The base as it stood when the inputs last came to rest: what is out of sight is drawn on it. */
+	get settled(): BoardBase {
+		return this.#settled ?? this.base;
+	}
+
+	settle(base: BoardBase): void {
+		this.#settled = base;
 	}
 
 	valuesOf(key: string): Values {
-		return { ...this.#starts[key], ...this.moved[key] };
+		const row = mechanisms.find((one) => one.key === key)!;
+		return { ...startValues(row, this.base.hang), ...this.moved[key] };
 	}
 
 	move(key: string, field: string, value: number): void {
