@@ -39,7 +39,8 @@ export function canBeNone(parameter: Parameter): boolean {
 const hardEnds: Readonly<Record<string, readonly [number, number]>> = {
 	'natural-growth exponent': [0, 1],
 	'rounded-hold exponent': [0, 1],
-	'shear-loss loss': [0, 0.3]
+	'shear-loss loss': [0, 0.3],
+	'flatter-hand largestFactor': [1, 3]
 };
 
 /**

@@ -1,8 +1,9 @@
-import type { Hang } from '#core/types.ts';
+import type { FrictionLaw, Hang } from '#core/types.ts';
 import { radiansToDegrees } from '#core/units/angle.ts';
 import { squareMetresToSquareMillimetres } from '#core/units/area.ts';
 import { newtonsToKilograms } from '#core/units/force.ts';
 import { metresToMillimetres } from '#core/units/length.ts';
+import { pascalsToKilopascals } from '#core/units/pressure.ts';
 import {
 	firstSight,
 	isAllowed,
@@ -13,8 +14,8 @@ import {
 } from '#storage/codecs/setup.ts';
 import { setupOfLaw } from './of-law.ts';
 
-/** Six digits: more than any field shows, and no dust of binary fractions. */
-const short = (value: number) => Number(value.toPrecision(6));
+/** Twelve digits, as links carry: a set-up that is finely tuned must come out as it was found. */
+const short = (value: number) => Number(value.toPrecision(12));
 
 /**
  * The set-up that says a hang at one load: the way back over the border.
@@ -24,6 +25,7 @@ const short = (value: number) => Number(value.toPrecision(6));
  */
 export function setupOfHang(hang: Hang, netMass: number): Setup {
 	const { grip, strength, hands } = hang;
+	const law = withinReach(hang.friction);
 	const area = (squareMetres: number) => short(squareMetresToSquareMillimetres(squareMetres));
 	const length = (metres: number) => short(metresToMillimetres(metres));
 	const patch: Partial<Setup> =
@@ -38,7 +40,8 @@ export function setupOfHang(hang: Hang, netMass: number): Setup {
 				};
 	return {
 		...firstSight,
-		...setupOfLaw(hang.friction),
+		...setupOfLaw(law),
+		...pressuresOf(law),
 		...patch,
 		body: short(hang.hangingMass),
 		change: short(netMass - hang.hangingMass),
@@ -58,6 +61,27 @@ export function setupOfHang(hang: Hang, netMass: number): Setup {
 		bestTime: strength.referenceHoldTime ?? firstSight.bestTime,
 		hold: strength.holdTime
 	};
+}
+
+/**
+ * A deformation part above what its field takes, stated at a lower pressure: the same law, for the
+ * part grows as the cube root of pressure.
+ */
+function withinReach(law: FrictionLaw): FrictionLaw {
+	const { max } = numberSpecs.deformation;
+	if (law.kind !== 'deformation' || law.deformation <= max) return law;
+	const referencePressure = law.referencePressure * (max / law.deformation) ** 3;
+	return { ...law, deformation: max, referencePressure };
+}
+
+/** The law's pressures in full: a preset's are cut to what a person would type. */
+function pressuresOf(law: FrictionLaw): Partial<Setup> {
+	const fields: Partial<Setup> = {};
+	const pressure = (pascals: number) => short(pascalsToKilopascals(pascals));
+	if ('shearStrength' in law) fields.shear = pressure(law.shearStrength);
+	if ('referencePressure' in law) fields.pressure = pressure(law.referencePressure);
+	if (law.kind === 'film') fields.through = pressure(law.breakthroughPressure);
+	return fields;
 }
 
 /** The fields of a set-up that hold a number they do not take. */
