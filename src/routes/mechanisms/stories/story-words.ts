@@ -54,11 +54,11 @@ export const parameterText: Record<Parameter['key'], string> = {
 };
 
 /** "1 in 340", or that only moving the closest one step by step led to one. */
-export function tuningText({ share, fitting }: StoryResult): string {
-	if (fitting === 0) return 'none of those tried; reached by moving the closest';
+export function tuningText({ share, fitting }: StoryResult, tried = 'of those tried'): string {
+	if (fitting === 0) return `none ${tried}; reached by moving the closest`;
 	return share >= 0.5
-		? `${formatNumber(100 * share, { digits: 2 })} % of those tried`
-		: `1 in ${formatNumber(1 / share, { digits: 2 })} of those tried`;
+		? `${formatNumber(100 * share, { digits: 2 })} % ${tried}`
+		: `1 in ${formatNumber(1 / share, { digits: 2 })} ${tried}`;
 }
 
 /** Which part of its range a number may move in, all others staying. */
