@@ -1,0 +1,66 @@
+import type { IDBPTransaction } from 'idb';
+import type { Kind, Records, Trial } from '../codecs/notebook/records.ts';
+import type { Transaction } from './backend.ts';
+import type { LoggedChange, Operation } from './store.ts';
+
+type Open = IDBPTransaction<unknown, string[], 'readonly' | 'readwrite'>;
+
+/** One transaction of the browser’s database, in the notebook’s own terms. */
+export function idbTransaction(tx: Open): Transaction {
+	// In a read-only transaction the writing methods are missing; the store never asks for them.
+	const writing = tx as IDBPTransaction<unknown, string[], 'readwrite'>;
+	const write = (name: string) => writing.objectStore(name);
+	return {
+		get: <K extends Kind>(kind: K, ids: readonly string[]) =>
+			Promise.all(ids.map((id) => tx.objectStore(kind).get(id) as Promise<Records[K] | undefined>)),
+		page: <K extends Kind>(kind: K, after: string | null, count: number) =>
+			tx
+				.objectStore(kind)
+				.getAll(after === null ? null : IDBKeyRange.lowerBound(after, true), count) as Promise<
+				Records[K][]
+			>,
+		trialsOf: (sessionId) =>
+			tx.objectStore('trials').index('sessionId').getAll(sessionId) as Promise<Trial[]>,
+		referring: ({ kind, field }, id) => tx.objectStore(kind).index(field).count(id),
+		async write(changes) {
+			await Promise.all(
+				changes.map(({ kind, id, record }) =>
+					record === null ? write(kind).delete(id) : write(kind).put(record)
+				)
+			);
+		},
+		async operations(count, below) {
+			const found: Operation[] = [];
+			const range = below === undefined ? null : IDBKeyRange.upperBound(below, true);
+			let cursor = await tx.objectStore('operations').openCursor(range, 'prev');
+			while (cursor && found.length < count) {
+				found.push(cursor.value as Operation);
+				cursor = await cursor.continue();
+			}
+			return found;
+		},
+		operation: (seq) => tx.objectStore('operations').get(seq) as Promise<Operation | undefined>,
+		addOperation: async (operation) => (await write('operations').add(operation)) as number,
+		async putOperation(operation) {
+			await write('operations').put(operation);
+		},
+		async addChanges(seq, from, changes) {
+			await Promise.all(
+				changes.map((change, i) => write('changes').put({ seq, n: from + i, ...change }))
+			);
+		},
+		async changes(seq, from, count) {
+			const range = IDBKeyRange.bound([seq, from], [seq, from + count - 1]);
+			const found = (await tx.objectStore('changes').getAll(range)) as (LoggedChange & {
+				seq: number;
+				n: number;
+			})[];
+			return found.map(({ kind, id, before, after }) => ({ kind, id, before, after }));
+		},
+		async forget(upTo) {
+			if (upTo < 1) return;
+			await write('operations').delete(IDBKeyRange.upperBound(upTo));
+			await write('changes').delete(IDBKeyRange.upperBound([upTo, Infinity]));
+		}
+	};
+}

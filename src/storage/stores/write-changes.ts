@@ -1,0 +1,117 @@
+import type { AnyRecord, Kind } from '../codecs/notebook/records.ts';
+import { references } from './backend.ts';
+import type { Transaction } from './backend.ts';
+import { StorageFault } from './fault.ts';
+import { sameRecord } from './same-record.ts';
+import type { ApplyOptions, Change, LoggedChange, Operation } from './store.ts';
+
+/** Records written between two looks at the clock and the cancel signal. */
+export const CHUNK = 250;
+
+/** How far a chunk has come, and whether to go on. */
+function report({ progress, signal }: ApplyOptions, done: number, total: number): void {
+	if (signal?.aborted) throw new StorageFault('cancelled');
+	progress?.(done, total);
+}
+
+/** Writes changes and logs each with its way back; null when nothing differed. */
+export async function writeChanges(
+	tx: Transaction,
+	changes: readonly Change[],
+	head: Pick<Operation, 'label' | 'at'>,
+	options: ApplyOptions
+): Promise<{ operation: Operation; logged: LoggedChange[] } | null> {
+	let operation: Operation | null = null;
+	const logged: LoggedChange[] = [];
+	for (let from = 0; from < changes.length; from += CHUNK) {
+		report(options, from, changes.length);
+		const chunk = changes.slice(from, from + CHUNK);
+		const before = await getEach(tx, chunk);
+		const moved = chunk
+			.map((change, i): LoggedChange => ({
+				kind: change.kind,
+				id: change.id,
+				before: before[i] ?? null,
+				after: change.record
+			}))
+			.filter((change) => !sameRecord(change.before, change.after));
+		if (moved.length === 0) continue;
+		if (!operation) {
+			const rest = { ...head, undone: false, count: 0 };
+			operation = { ...rest, seq: await tx.addOperation(rest) };
+		}
+		await tx.write(moved.map(({ kind, id, after }) => ({ kind, id, record: after })));
+		await tx.addChanges(operation.seq, logged.length, moved);
+		for (const change of moved) logged.push(change);
+	}
+	report(options, changes.length, changes.length);
+	if (!operation) return null;
+	await checkReferences(tx, logged);
+	operation.count = logged.length;
+	await tx.putOperation(operation);
+	return { operation, logged };
+}
+
+/** Walks an operation back (undo) or forth (redo), if what it left behind still stands. */
+export async function replay(
+	tx: Transaction,
+	operation: Operation,
+	way: 'undo' | 'redo'
+): Promise<LoggedChange[]> {
+	const walked: LoggedChange[] = [];
+	for (let from = 0; from < operation.count; from += CHUNK) {
+		const logged = await tx.changes(operation.seq, from, CHUNK);
+		const turned = logged.map((change): LoggedChange =>
+			way === 'redo' ? change : { ...change, before: change.after, after: change.before }
+		);
+		const present = await getEach(tx, turned);
+		for (const [i, change] of turned.entries()) {
+			if (!sameRecord(present[i] ?? null, change.before)) throw new StorageFault('changed-since');
+		}
+		await tx.write(turned.map(({ kind, id, after }) => ({ kind, id, record: after })));
+		for (const change of turned) walked.push(change);
+	}
+	await checkReferences(tx, walked);
+	await tx.putOperation({ ...operation, undone: way === 'undo' });
+	return walked;
+}
+
+/** Reads the records that changes name, in their order. */
+async function getEach(
+	tx: Transaction,
+	changes: readonly { kind: Kind; id: string }[]
+): Promise<(AnyRecord | undefined)[]> {
+	const result: (AnyRecord | undefined)[] = new Array(changes.length);
+	for (const kind of new Set(changes.map((change) => change.kind))) {
+		const places = changes.flatMap((change, i) => (change.kind === kind ? i : []));
+		const found = await tx.get(
+			kind,
+			places.map((i) => changes[i]!.id)
+		);
+		for (const [n, place] of places.entries()) result[place] = found[n];
+	}
+	return result;
+}
+
+/** Whatever was written must find what it belongs to, and nothing may need what was deleted. */
+async function checkReferences(tx: Transaction, changes: readonly LoggedChange[]): Promise<void> {
+	for (const reference of references) {
+		const wanted = new Set<string>();
+		for (const { kind, after } of changes) {
+			if (kind === reference.kind && after) {
+				wanted.add((after as unknown as Record<string, string>)[reference.field]!);
+			}
+		}
+		const ids = [...wanted];
+		for (const [i, record] of (await tx.get(reference.target, ids)).entries()) {
+			if (!record) {
+				throw new StorageFault('missing-reference', `${reference.field} ${ids[i]} is not there`);
+			}
+		}
+		for (const { kind, id, after } of changes) {
+			if (kind !== reference.target || after) continue;
+			const count = await tx.referring(reference, id);
+			if (count > 0) throw new StorageFault('referenced', `${count} ${reference.kind}`);
+		}
+	}
+}
