@@ -98,7 +98,9 @@ function ladderOf(choice: PlanChoice, grip: PlanChoice['grips'][number]): Planne
 	});
 	const heaviest = Math.max(...loadsOf(choice, grip.grip, grip.loads));
 	const from = Math.min(grip.bestGuess / 2, limit);
-	const ropeSide = choice.ropeSides.includes('plumb') ? 'plumb' : choice.ropeSides[0]!;
+	// Not analysed, so the plainest pull; a rope fixed to one side stays there.
+	const sides = new Set(choice.ropeSides);
+	const ropeSide = sides.size === 1 ? choice.ropeSides[0]! : 'plumb';
 	return warmUpLadder(heaviest, from, choice.increment).map((load) => ({
 		kind: 'warm-up',
 		number: null,

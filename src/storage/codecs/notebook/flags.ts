@@ -25,7 +25,7 @@ export function flagsOf(session: Pick<Session, 'targetSeconds'>, trials: readonl
 		if (numbers.get(trial.order)! > 1) {
 			say('order-doubled', `Number ${trial.order} stands on ${numbers.get(trial.order)} trials.`);
 		}
-		if (!Number.isInteger(trial.order) || trial.order < 1) {
+		if (!Number.isInteger(trial.order) || (trial.order < 1 && trial.kind !== 'warm-up')) {
 			say('order-odd', `Number ${trial.order} is not 1, 2, 3, …`);
 		}
 		if (trial.seconds !== null && trial.seconds < 0) {

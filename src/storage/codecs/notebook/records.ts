@@ -67,7 +67,7 @@ export const trial = v.object({
 	id,
 	sessionId: id,
 	gripId: id,
-	/** Number within the session. Doubled, missing or odd numbers are flagged, never refused. */
+	/** Number within the session, from 1; warm-ups stand at 0 and below. Odd ones are flagged only. */
 	order: number,
 	kind: v.picklist(['warm-up', 'check', 'test'], 'is not warm-up, check or test'),
 	/** Net load as read on the scale. */
@@ -95,9 +95,12 @@ export const trial = v.object({
 	note: text,
 	/** Why the trial is left out of the analysis; null: it counts. */
 	leftOut: v.nullable(label),
-	/** Clock of the device when logged, ms since 1970. */
+	/** Clock of the device when logged, ms since 1970; years 0 to 9999, which need no sign in a table. */
 	loggedAt: v.nullable(
-		v.pipe(between(-8.64e15, 8.64e15), v.integer('is not a whole number of milliseconds'))
+		v.pipe(
+			between(-62_167_219_200_000, 253_402_300_799_999),
+			v.integer('is not a whole number of milliseconds')
+		)
 	)
 });
 
