@@ -20,7 +20,8 @@ export interface Transaction {
 	get<K extends Kind>(kind: K, ids: readonly string[]): Promise<(Records[K] | undefined)[]>;
 	/** Up to `count` records with ids after the given one, by id. */
 	page<K extends Kind>(kind: K, after: string | null, count: number): Promise<Records[K][]>;
-	trialsOf(sessionId: string): Promise<Trial[]>;
+	/** Up to `count` trials of a session after the given one, by number, then id. */
+	trialsOf(sessionId: string, after: Trial | null, count: number): Promise<Trial[]>;
 	/** How many records name this one. */
 	referring(reference: Reference, id: string): Promise<number>;
 	write(changes: readonly { kind: Kind; id: string; record: unknown }[]): Promise<void>;

@@ -92,24 +92,29 @@ function openAt(
 	return new Promise((resolve, reject) => {
 		let failed: unknown = null;
 		let gaveUp = false;
-		openDB(name, version, {
-			upgrade(db, oldVersion, _newVersion, tx) {
-				upgradeStores(db, tx, oldVersion, version, steps).catch((error: unknown) => {
-					failed = error;
-					abort(tx);
-				});
-			},
-			blocked() {
-				gaveUp = true;
-				reject(new StorageFault('blocked'));
-			},
-			blocking(_current, _blocked, event) {
-				// A newer tab wants to change the database: make way at once, or it waits for ever.
-				on.outdated();
-				(event.target as IDBDatabase).close();
-			},
-			terminated: on.lost
-		}).then(
+		const opening = async () =>
+			openDB(name, version, {
+				upgrade(db, oldVersion, _newVersion, tx) {
+					// Its failure reaches us through the opening itself.
+					tx.done.catch(() => {});
+					upgradeStores(db, tx, oldVersion, version, steps).catch((error: unknown) => {
+						failed = error;
+						abort(tx);
+					});
+				},
+				blocked() {
+					gaveUp = true;
+					reject(new StorageFault('blocked'));
+				},
+				blocking(_current, _blocked, event) {
+					// A newer tab wants to change the database: make way at once, or it waits for ever.
+					on.outdated();
+					(event.target as IDBDatabase).close();
+				},
+				terminated: on.lost
+			});
+		// The browser may also throw at once, before any promise: asynchronous, both look alike.
+		opening().then(
 			// Opened after all, when nobody waits any more: let go, so as not to block others.
 			(db) => (gaveUp ? db.close() : resolve(db)),
 			(error: unknown) =>

@@ -19,14 +19,16 @@ export function idbTransaction(tx: Open): Transaction {
 				.getAll(after === null ? null : IDBKeyRange.lowerBound(after, true), count) as Promise<
 				Records[K][]
 			>,
-		trialsOf: (sessionId) =>
-			tx.objectStore('trials').index('sessionId').getAll(sessionId) as Promise<Trial[]>,
+		trialsOf(sessionId, after, count) {
+			const start = after ? [sessionId, after.order, after.id] : [sessionId];
+			// An array sorts after every number and text: the end of the session.
+			const range = IDBKeyRange.bound(start, [sessionId, []], after !== null);
+			return tx.objectStore('trials').index('number').getAll(range, count) as Promise<Trial[]>;
+		},
 		referring: ({ kind, field }, id) => tx.objectStore(kind).index(field).count(id),
 		async write(changes) {
-			await Promise.all(
-				changes.map(({ kind, id, record }) =>
-					record === null ? write(kind).delete(id) : write(kind).put(record)
-				)
+			await each(changes, ({ kind, id, record }): Promise<unknown> =>
+				record === null ? write(kind).delete(id) : write(kind).put(record)
 			);
 		},
 		async operations(count, below) {
@@ -45,9 +47,7 @@ export function idbTransaction(tx: Open): Transaction {
 			await write('operations').put(operation);
 		},
 		async addChanges(seq, from, changes) {
-			await Promise.all(
-				changes.map((change, i) => write('changes').put({ seq, n: from + i, ...change }))
-			);
+			await each(changes, (change, i) => write('changes').put({ seq, n: from + i, ...change }));
 		},
 		async changes(seq, from, count) {
 			const range = IDBKeyRange.bound([seq, from], [seq, from + count - 1]);
@@ -63,4 +63,21 @@ export function idbTransaction(tx: Open): Transaction {
 			await write('changes').delete(IDBKeyRange.upperBound([upTo, Infinity]));
 		}
 	};
+}
+
+/**
+ * Asks once for each item, and waits for all. When the transaction ends in the middle, asking throws;
+ * the answers still due are then refused too, and nobody else would hear of it.
+ */
+async function each<Item, Answer>(
+	items: readonly Item[],
+	ask: (item: Item, index: number) => Promise<Answer>
+): Promise<Answer[]> {
+	const answers: Promise<Answer>[] = [];
+	for (const [index, item] of items.entries()) {
+		const answer = ask(item, index);
+		answer.catch(() => {});
+		answers.push(answer);
+	}
+	return Promise.all(answers);
 }

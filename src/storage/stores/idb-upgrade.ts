@@ -23,6 +23,7 @@ export async function upgradeStores(
 		for (const { kind, field } of references) {
 			tx.objectStore(kind).createIndex(field, field);
 		}
+		tx.objectStore('trials').createIndex('number', ['sessionId', 'order', 'id']);
 		database.createObjectStore('operations', { keyPath: 'seq', autoIncrement: true });
 		database.createObjectStore('changes', { keyPath: ['seq', 'n'] });
 		return;

@@ -33,9 +33,12 @@ export function memoryBackend(): Backend {
 					.slice(0, count)
 					.map((id) => structuredClone(records[kind].get(id)) as Records[K]);
 			},
-			async trialsOf(sessionId) {
-				const trials = [...records.trials.values()] as Trial[];
-				return structuredClone(trials.filter((trial) => trial.sessionId === sessionId));
+			async trialsOf(sessionId, after, count) {
+				const found = ([...records.trials.values()] as Trial[])
+					.filter((trial) => trial.sessionId === sessionId)
+					.sort(byNumber);
+				const from = after ? found.findIndex((trial) => byNumber(trial, after) > 0) : 0;
+				return from < 0 ? [] : structuredClone(found.slice(from, from + count));
 			},
 			async referring({ kind, field }, id) {
 				const list = [...records[kind].values()] as unknown as Record<string, unknown>[];
@@ -100,4 +103,8 @@ export function memoryBackend(): Backend {
 		},
 		close() {}
 	};
+}
+
+function byNumber(one: Trial, other: Trial): number {
+	return one.order - other.order || (one.id < other.id ? -1 : one.id > other.id ? 1 : 0);
 }

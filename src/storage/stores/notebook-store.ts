@@ -1,11 +1,11 @@
 import { emptyNotebook, kinds } from '../codecs/notebook/records.ts';
-import type { AnyRecord, Kind, Notebook, Records } from '../codecs/notebook/records.ts';
+import type { AnyRecord, Kind, Notebook, Records, Trial } from '../codecs/notebook/records.ts';
 import { validate } from '../codecs/notebook/validate.ts';
 import type { Backend, Transaction } from './backend.ts';
 import { StorageFault, faultFrom } from './fault.ts';
 import { pause } from './pause.ts';
 import type { ApplyOptions, Change, NotebookStore, Notice, Operation } from './store.ts';
-import { CHUNK, replay, writeChanges } from './write-changes.ts';
+import { CHUNK, nextToWalk, replay, writeChanges } from './write-changes.ts';
 
 /** A line to the other tabs: what BroadcastChannel is. */
 export type Channel = {
@@ -18,7 +18,8 @@ export type Channel = {
 export const MOST_OPERATIONS = 1000;
 /** Above this many touched records a notice says only that much moved. */
 const MOST_TOUCHED = 500;
-const PAGE = 1000;
+/** Records read at once: few enough that unpacking them never holds up the page. */
+const PAGE = 250;
 
 /** The notebook over any backend: the same rules in memory and in the browser’s database. */
 export function notebookStore(
@@ -63,17 +64,23 @@ export function notebookStore(
 			return { operation, changes: await replay(tx, operation, way) };
 		});
 		announce(changes);
-		return { ...operation, undone: way === 'undo' };
+		return { ...operation, undone: way === 'undo', abandoned: false };
 	}
 
 	return {
 		kept: backend.kept,
 		get: (kind, id) => run('readonly', async (tx) => (await tx.get(kind, [id]))[0]),
 		list: (kind) => run('readonly', (tx) => everyPage(tx, kind)),
-		trialsOf: async (sessionId) =>
-			(await run('readonly', (tx) => tx.trialsOf(sessionId))).sort(
-				(a, b) => a.order - b.order || (a.id < b.id ? -1 : 1)
-			),
+		trialsOf: (sessionId) =>
+			run('readonly', async (tx) => {
+				const all: Trial[] = [];
+				for (let last: Trial | null = null; ;) {
+					const page: Trial[] = await tx.trialsOf(sessionId, last, PAGE);
+					for (const trial of page) all.push(trial);
+					if (page.length < PAGE) return all;
+					last = page.at(-1)!;
+				}
+			}),
 		notebook: () =>
 			run('readonly', async (tx) => {
 				const notebook: Notebook = emptyNotebook();
@@ -139,22 +146,5 @@ async function everyPage<K extends Kind>(tx: Transaction, kind: K): Promise<Reco
 		for (const record of page) all.push(record);
 		if (page.length < PAGE) return all;
 		after = page.at(-1)!.id;
-	}
-}
-
-/**
- * Undo takes the newest operation still in force. Redo takes the oldest of those undone after it:
- * once something new is done, what was undone before cannot be done again.
- */
-async function nextToWalk(tx: Transaction, way: 'undo' | 'redo'): Promise<Operation | undefined> {
-	let undone: Operation | undefined;
-	for (let below: number | undefined; ;) {
-		const page: Operation[] = await tx.operations(50, below);
-		for (const operation of page) {
-			if (!operation.undone) return way === 'undo' ? operation : undone;
-			undone = operation;
-		}
-		if (page.length < 50) return way === 'undo' ? undefined : undone;
-		below = page.at(-1)!.seq;
 	}
 }

@@ -20,6 +20,8 @@ export type Operation = {
 	/** ms since 1970. */
 	at: number;
 	undone: boolean;
+	/** Undone, and something else was done since: redo passes it over. */
+	abandoned: boolean;
 	/** Records it touched. */
 	count: number;
 };

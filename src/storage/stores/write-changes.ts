@@ -6,7 +6,7 @@ import { sameRecord } from './same-record.ts';
 import type { ApplyOptions, Change, LoggedChange, Operation } from './store.ts';
 
 /** Records written between two looks at the clock and the cancel signal. */
-export const CHUNK = 250;
+export const CHUNK = 64;
 
 /** How far a chunk has come, and whether to go on. */
 function report({ progress, signal }: ApplyOptions, done: number, total: number): void {
@@ -37,7 +37,8 @@ export async function writeChanges(
 			.filter((change) => !sameRecord(change.before, change.after));
 		if (moved.length === 0) continue;
 		if (!operation) {
-			const rest = { ...head, undone: false, count: 0 };
+			await abandonUndone(tx);
+			const rest = { ...head, undone: false, abandoned: false, count: 0 };
 			operation = { ...rest, seq: await tx.addOperation(rest) };
 		}
 		await tx.write(moved.map(({ kind, id, after }) => ({ kind, id, record: after })));
@@ -72,8 +73,41 @@ export async function replay(
 		for (const change of turned) walked.push(change);
 	}
 	await checkReferences(tx, walked);
-	await tx.putOperation({ ...operation, undone: way === 'undo' });
+	await tx.putOperation({ ...operation, undone: way === 'undo', abandoned: false });
 	return walked;
+}
+
+/**
+ * The operation that undo takes: the newest in force. Redo takes the oldest of those undone after
+ * it, but none that was abandoned.
+ */
+export async function nextToWalk(
+	tx: Transaction,
+	way: 'undo' | 'redo'
+): Promise<Operation | undefined> {
+	let undone: Operation | undefined;
+	for await (const operation of newestFirst(tx)) {
+		if (!operation.undone) return way === 'undo' ? operation : undone;
+		if (!operation.abandoned) undone = operation;
+	}
+	return way === 'undo' ? undefined : undone;
+}
+
+/** Once something new is done, what was undone before it cannot be done again by redo. */
+async function abandonUndone(tx: Transaction): Promise<void> {
+	for await (const operation of newestFirst(tx)) {
+		if (!operation.undone) return;
+		if (!operation.abandoned) await tx.putOperation({ ...operation, abandoned: true });
+	}
+}
+
+async function* newestFirst(tx: Transaction): AsyncGenerator<Operation> {
+	for (let below: number | undefined; ;) {
+		const page: Operation[] = await tx.operations(10, below);
+		yield* page;
+		if (page.length < 10) return;
+		below = page.at(-1)!.seq;
+	}
 }
 
 /** Reads the records that changes name, in their order. */
