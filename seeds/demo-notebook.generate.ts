@@ -4,6 +4,7 @@
  * which leans 6° away from the wall in half of the trials and toward it in the other half.
  *
  * Run: node scripts/run-ts.mjs seeds/demo-notebook.generate.ts > seeds/demo-notebook.json
+ * and then npx prettier --write seeds/demo-notebook.json
  */
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
@@ -173,7 +174,7 @@ export function demoNotebook(): Notebook {
 }
 
 export function demoFile(): string {
-	return exportJson(demoNotebook(), new Date(started)) + '\n';
+	return exportJson(demoNotebook(), new Date(started));
 }
 
 if (process.argv[1]?.endsWith('demo-notebook.generate.ts')) process.stdout.write(demoFile());

@@ -7,19 +7,23 @@ import { validate } from './validate.ts';
 
 export const JSON_FORMAT = 'trials-notebook';
 
-/** Writes the whole notebook as JSON, with the version of its records. */
+/** Writes the whole notebook as JSON, with the version of its records; one record a line. */
 export function exportJson(notebook: Notebook, exportedAt: Date): string {
-	const lists = Object.fromEntries(kinds.map((kind) => [kind, notebook[kind]]));
-	return JSON.stringify(
-		{
-			format: JSON_FORMAT,
-			version: SCHEMA_VERSION,
-			exportedAt: exportedAt.toISOString(),
-			...lists
-		},
-		null,
-		'\t'
-	);
+	return [...jsonPieces(notebook, exportedAt)].join('');
+}
+
+/** The same record by record, so that a long notebook can be written with pauses. */
+export function* jsonPieces(notebook: Notebook, exportedAt: Date): Generator<string> {
+	yield `{\n\t"format": "${JSON_FORMAT}",\n\t"version": ${SCHEMA_VERSION},\n`;
+	yield `\t"exportedAt": "${exportedAt.toISOString()}"`;
+	for (const kind of kinds) {
+		yield `,\n\t"${kind}": [`;
+		for (const [place, record] of notebook[kind].entries()) {
+			yield `${place > 0 ? ',' : ''}\n\t\t${JSON.stringify(record)}`;
+		}
+		yield notebook[kind].length > 0 ? '\n\t]' : ']';
+	}
+	yield '\n}\n';
 }
 
 /**
