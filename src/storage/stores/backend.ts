@@ -30,8 +30,10 @@ export interface Transaction {
 	operation(seq: number): Promise<Operation | undefined>;
 	addOperation(operation: Omit<Operation, 'seq'>): Promise<number>;
 	putOperation(operation: Operation): Promise<void>;
-	addChanges(seq: number, from: number, changes: readonly LoggedChange[]): Promise<void>;
-	changes(seq: number, from: number, count: number): Promise<LoggedChange[]>;
+	/** Keeps what an operation changed, page by page. */
+	addChanges(seq: number, page: number, changes: readonly LoggedChange[]): Promise<void>;
+	/** One page of it; none beyond the last. */
+	changes(seq: number, page: number): Promise<LoggedChange[] | undefined>;
 	/** Forgets operations up to a number, and their changes. */
 	forget(upTo: number): Promise<void>;
 }

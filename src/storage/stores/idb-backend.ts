@@ -123,10 +123,10 @@ function openAt(
 	});
 }
 
-/** While opening, these names mean a browser that keeps nothing (private windows, blocked sites). */
+/** While opening, this name means a browser that keeps nothing, as some private windows do. */
 function openingFault(error: unknown): StorageFault {
 	const name = error instanceof DOMException ? error.name : '';
-	if (name === 'InvalidStateError' || name === 'UnknownError') {
+	if (name === 'InvalidStateError') {
 		return new StorageFault('unavailable', (error as Error).message, { cause: error });
 	}
 	return faultFrom(error);

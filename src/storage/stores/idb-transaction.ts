@@ -46,16 +46,12 @@ export function idbTransaction(tx: Open): Transaction {
 		async putOperation(operation) {
 			await write('operations').put(operation);
 		},
-		async addChanges(seq, from, changes) {
-			await each(changes, (change, i) => write('changes').put({ seq, n: from + i, ...change }));
+		async addChanges(seq, page, changes) {
+			await write('changes').put({ seq, page, changes });
 		},
-		async changes(seq, from, count) {
-			const range = IDBKeyRange.bound([seq, from], [seq, from + count - 1]);
-			const found = (await tx.objectStore('changes').getAll(range)) as (LoggedChange & {
-				seq: number;
-				n: number;
-			})[];
-			return found.map(({ kind, id, before, after }) => ({ kind, id, before, after }));
+		async changes(seq, page) {
+			const found = await tx.objectStore('changes').get([seq, page]);
+			return (found as { changes: LoggedChange[] } | undefined)?.changes;
 		},
 		async forget(upTo) {
 			if (upTo < 1) return;

@@ -4,6 +4,7 @@ import type { Kind } from '../codecs/notebook/records.ts';
 import { migrateRecord } from '../codecs/notebook/migrate.ts';
 import type { Migration, OldRecord } from '../codecs/notebook/migrate.ts';
 import { references } from './backend.ts';
+import type { LoggedChange } from './store.ts';
 
 type Upgrade = IDBPTransaction<unknown, string[], 'versionchange'>;
 
@@ -25,7 +26,7 @@ export async function upgradeStores(
 		}
 		tx.objectStore('trials').createIndex('number', ['sessionId', 'order', 'id']);
 		database.createObjectStore('operations', { keyPath: 'seq', autoIncrement: true });
-		database.createObjectStore('changes', { keyPath: ['seq', 'n'] });
+		database.createObjectStore('changes', { keyPath: ['seq', 'page'] });
 		return;
 	}
 	const migrated = (kind: Kind, record: unknown) =>
@@ -36,11 +37,14 @@ export async function upgradeStores(
 		}
 	}
 	for await (const cursor of tx.objectStore('changes')) {
-		const change = cursor.value as { kind: Kind; before: unknown; after: unknown };
+		const page = cursor.value as { changes: LoggedChange[] };
 		await cursor.update({
-			...change,
-			before: migrated(change.kind, change.before),
-			after: migrated(change.kind, change.after)
+			...page,
+			changes: page.changes.map((change) => ({
+				...change,
+				before: migrated(change.kind, change.before),
+				after: migrated(change.kind, change.after)
+			}))
 		});
 	}
 }

@@ -9,7 +9,7 @@ export function memoryBackend(): Backend {
 		kinds.map((kind) => [kind, new Map<string, AnyRecord>()])
 	) as Record<Kind, Map<string, AnyRecord>>;
 	const operations = new Map<number, Operation>();
-	const changes = new Map<string, LoggedChange>();
+	const changes = new Map<string, LoggedChange[]>();
 	let last = 0;
 	// Transactions wait for one another, as a browser's do.
 	let queue: Promise<unknown> = Promise.resolve();
@@ -64,21 +64,16 @@ export function memoryBackend(): Backend {
 			async putOperation(operation) {
 				write(back, operations, operation.seq, operation);
 			},
-			async addChanges(seq, from, list) {
-				for (const [i, change] of list.entries())
-					write(back, changes, `${seq} ${from + i}`, change);
+			async addChanges(seq, page, list) {
+				write(back, changes, `${seq} ${page}`, [...list]);
 			},
-			async changes(seq, from, count) {
-				const found: LoggedChange[] = [];
-				for (let n = from; n < from + count && changes.has(`${seq} ${n}`); n++) {
-					found.push(structuredClone(changes.get(`${seq} ${n}`)!));
-				}
-				return found;
+			async changes(seq, page) {
+				return structuredClone(changes.get(`${seq} ${page}`));
 			},
 			async forget(upTo) {
 				for (const seq of [...operations.keys()].filter((number) => number <= upTo)) {
-					for (let n = 0; changes.has(`${seq} ${n}`); n++) {
-						write(back, changes, `${seq} ${n}`, undefined);
+					for (let page = 0; changes.has(`${seq} ${page}`); page++) {
+						write(back, changes, `${seq} ${page}`, undefined);
 					}
 					write(back, operations, seq, undefined);
 				}

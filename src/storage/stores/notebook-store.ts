@@ -29,7 +29,16 @@ export function notebookStore(
 ): NotebookStore {
 	const listeners = new Set<(notice: Notice) => void>();
 	const tell = (notice: Notice) => {
-		for (const listener of [...listeners]) listener(notice);
+		for (const listener of [...listeners]) {
+			try {
+				listener(notice);
+			} catch (error) {
+				// The change is committed: a listener's failing must not make it look lost.
+				queueMicrotask(() => {
+					throw error;
+				});
+			}
+		}
 	};
 	if (channel) {
 		channel.onmessage = ({ data }) => {
@@ -40,7 +49,11 @@ export function notebookStore(
 	const announce = (changes: readonly { kind: Kind; id: string }[]) => {
 		const touched =
 			changes.length > MOST_TOUCHED ? null : changes.map(({ kind, id }) => ({ kind, id }));
-		channel?.postMessage({ touched });
+		try {
+			channel?.postMessage({ touched });
+		} catch {
+			// The store was closed meanwhile; what was committed stays so, and other tabs read it later.
+		}
 		tell({ touched, from: 'here' });
 	};
 

@@ -23,6 +23,7 @@ export async function writeChanges(
 ): Promise<{ operation: Operation; logged: LoggedChange[] } | null> {
 	let operation: Operation | null = null;
 	const logged: LoggedChange[] = [];
+	let page = 0;
 	for (let from = 0; from < changes.length; from += CHUNK) {
 		report(options, from, changes.length);
 		const chunk = changes.slice(from, from + CHUNK);
@@ -42,7 +43,7 @@ export async function writeChanges(
 			operation = { ...rest, seq: await tx.addOperation(rest) };
 		}
 		await tx.write(moved.map(({ kind, id, after }) => ({ kind, id, record: after })));
-		await tx.addChanges(operation.seq, logged.length, moved);
+		await tx.addChanges(operation.seq, page++, moved);
 		for (const change of moved) logged.push(change);
 	}
 	report(options, changes.length, changes.length);
@@ -60,8 +61,9 @@ export async function replay(
 	way: 'undo' | 'redo'
 ): Promise<LoggedChange[]> {
 	const walked: LoggedChange[] = [];
-	for (let from = 0; from < operation.count; from += CHUNK) {
-		const logged = await tx.changes(operation.seq, from, CHUNK);
+	for (let page = 0; ; page++) {
+		const logged = await tx.changes(operation.seq, page);
+		if (!logged) break;
 		const turned = logged.map((change): LoggedChange =>
 			way === 'redo' ? change : { ...change, before: change.after, after: change.before }
 		);

@@ -265,6 +265,31 @@ describe('two tabs', () => {
 		expect(await one.get('people', 'demo-person')).toBeUndefined();
 	});
 
+	test('a channel closed meanwhile does not make a committed change look lost', async () => {
+		const channel = new BroadcastChannel('closed');
+		const store = open(memoryBackend(), channel);
+		channel.close();
+		expect(await kindOf(store.apply('Added', [put('people', sample.people[0]!)]))).toBe('resolved');
+	});
+
+	test('a listener that fails does not either, and its error is not swallowed', async () => {
+		const store = open();
+		store.subscribe(() => {
+			throw new Error('listener');
+		});
+		const listeners = process.listeners('uncaughtException');
+		process.removeAllListeners('uncaughtException');
+		const thrown = new Promise((resolve) => process.once('uncaughtException', resolve));
+		try {
+			expect(await kindOf(store.apply('Added', [put('people', sample.people[0]!)]))).toBe(
+				'resolved'
+			);
+			expect(await thrown).toMatchObject({ message: 'listener' });
+		} finally {
+			for (const listener of listeners) process.on('uncaughtException', listener);
+		}
+	});
+
 	test('a listener that has left hears nothing', async () => {
 		const store = open();
 		const heard: Notice[] = [];
