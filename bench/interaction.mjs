@@ -23,13 +23,14 @@ try {
 		serviceWorkers: 'block'
 	});
 	const page = await context.newPage();
-	let scriptBytes = 0;
-	page.on('response', async (response) => {
-		if (response.request().resourceType() !== 'script') return;
-		scriptBytes += gzipSync(await response.body()).length;
+	const scripts = [];
+	page.on('response', (response) => {
+		if (response.request().resourceType() === 'script') scripts.push(response.body());
 	});
 	await page.goto(url, { waitUntil: 'networkidle' });
-	console.log(`JavaScript before any interaction: ${(scriptBytes / 1000).toFixed(1)} kB gzip`);
+	const bytes = (await Promise.all(scripts)).map((body) => gzipSync(body).length);
+	const total = bytes.reduce((sum, length) => sum + length, 0);
+	console.log(`JavaScript before any interaction: ${(total / 1000).toFixed(1)} kB gzip`);
 
 	const session = await context.newCDPSession(page);
 	await session.send('Performance.enable', { timeDomain: 'threadTicks' });
