@@ -38,11 +38,14 @@ for (const { name, hang } of cases) {
 		const options = { ...range, load };
 		const region = () => holdingRegion(hang, { ...options, columns });
 		const grid = () => contourRegion(hang, options);
-		for (let i = 0; i < 10; i++) region();
-		const ours = medianTime(41, region);
-		const theirs = medianTime(5, grid);
-		const error = edgeError(hang, edgeLines(hang, region(), options), options, 0);
-		const gridError = edgeError(hang, grid(), options, 1 / 399);
+		for (let i = 0; i < 30; i++) region();
+		const ours = medianTime(101, region);
+		const theirs = medianTime(3, grid);
+		const error = edgeError(hang, edgeLines(hang, region(), options), options, {
+			frame: 0,
+			midway: true
+		});
+		const gridError = edgeError(hang, grid(), options, { frame: 1 / 399, midway: false });
 		const ratio = theirs / ours;
 		const errorRatio = error.atPoints / gridError.atPoints;
 		worst.time = Math.max(worst.time, ours);

@@ -17,9 +17,14 @@ export type EdgeError = { atPoints: number; between: number };
 
 /**
  * Measures lines of the plot against the true edge, which is found by bisection of single hangs
- * along rays. Points on the plot's frame are not edges and are left out.
+ * along rays. Points nearer than `frame` to the plot's frame are not edges and are left out.
  */
-export function edgeError(hang: Hang, lines: Lines, o: Options, frame: number): EdgeError {
+export function edgeError(
+	hang: Hang,
+	lines: Lines,
+	o: Options,
+	{ frame, midway }: { frame: number; midway: boolean }
+): EdgeError {
 	let atPoints = 0;
 	let between = 0;
 	const inside = ({ x, y }: Point) => x > frame && x < 1 - frame && y > frame && y < 1 - frame;
@@ -27,7 +32,7 @@ export function edgeError(hang: Hang, lines: Lines, o: Options, frame: number): 
 		line.forEach((point, i) => {
 			if (!inside(point)) return;
 			atPoints = Math.max(atPoints, distance(hang, point, o));
-			const next = line[i + 1];
+			const next = midway ? line[i + 1] : undefined;
 			if (!next || !inside(next)) return;
 			const middle = { x: (point.x + next.x) / 2, y: (point.y + next.y) / 2 };
 			between = Math.max(between, distance(hang, middle, o));

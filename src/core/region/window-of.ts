@@ -9,7 +9,7 @@ import { rootsOf, type Curve, type Reading } from './roots.ts';
 type Edge = { at: number; limit: Limit; allows: boolean };
 
 /** Step off a kink, as a share of its mass, to look at each side by itself. */
-const nudge = 1e-10;
+const nudge = 1e-11;
 
 /**
  * Finds the net masses that hold, for a hang that is already checked and prepared.
@@ -54,7 +54,7 @@ function addEdges(
 		const end = at[i]!;
 		if (kinks.includes(start)) left = curves.both(start * (1 + nudge));
 		const right = curves.both(kinks.includes(end) ? end * (1 - nudge) : end);
-		if (left.leadsOff) edges.push({ at: start, limit: 'slip', allows: false });
+		if (left.leadsOff && right.leadsOff) edges.push({ at: start, limit: 'slip', allows: false });
 		else {
 			addChanges(curves.slip, 'slip', start, left.slip, right.slip, trust, edges);
 			addChanges(curves.strength, 'strength', start, left.strength, right.strength, trust, edges);
