@@ -55,3 +55,17 @@ export function prepareHang(hang: Hang): PreparedHang {
 			enduranceFraction(referenceHoldTime)
 	};
 }
+
+/**
+ * Turns the hold under a prepared hang, in place: what a search over the slope does many times.
+ * @param prepared the hang; its hang's slope is set too
+ * @param slope σ, rad, as checkHang lets pass
+ * Valid for: checked hangs.
+ * Source: derived.
+ * Example: after tiltHold(prepared, 0) the tip's cosine is 1.
+ */
+export function tiltHold(prepared: PreparedHang, slope: number): void {
+	prepared.hang.slope = slope;
+	prepared.tipCosine = Math.cos(slope);
+	prepared.tipSine = Math.sin(slope);
+}
