@@ -1,0 +1,107 @@
+import { isolate } from '../algebra/isolate.ts';
+import { namesIn } from '../algebra/tree.ts';
+import type { Relation, Setup, Step } from './types.ts';
+
+const namesOf = (relation: Relation) => [relation.gives, ...namesIn(relation.formula)];
+
+/** Names a step needs before it can be taken. */
+function needsOf(step: Step): string[] {
+	return namesOf(step.relation).filter((name) => name !== step.gives);
+}
+
+/**
+ * Goes from known quantities to all that follow from them, one equation at a time.
+ * Equations are used forwards first, and turned round when a single quantity of one is missing.
+ * @param setup the set-up
+ * @param known ids of known quantities
+ * @param ask stop when this is known; undefined to go on to the end
+ * @param turnable false: turn an equation round only where the quantity can be taken out by algebra
+ * @returns the steps taken
+ * Source: derived
+ */
+export function follow(
+	setup: Setup,
+	known: ReadonlySet<string>,
+	ask?: string,
+	turnable = true
+): Step[] {
+	const have = new Set(known);
+	const used = new Set<Relation>();
+	const steps: Step[] = [];
+	const next = (): Step | undefined => {
+		let turned: Step | undefined;
+		for (const relation of setup.relations) {
+			if (used.has(relation)) continue;
+			const missing = namesOf(relation).filter((name) => !have.has(name));
+			const gives = missing[0];
+			if (missing.length !== 1 || gives === undefined) continue;
+			if (gives === relation.gives) return { kind: 'forward', relation, gives };
+			if (turned && gives !== ask) continue;
+			const formulas = isolate(relation.formula, relation.gives, gives);
+			if (formulas || turnable) turned = { kind: 'isolate', relation, gives, formulas };
+		}
+		return turned;
+	};
+	while (ask === undefined || !have.has(ask)) {
+		const step = next();
+		if (!step) break;
+		used.add(step.relation);
+		have.add(step.gives);
+		steps.push(step);
+	}
+	return steps;
+}
+
+/** Only the steps that lead to the wanted quantities. */
+export function needed(steps: Step[], wanted: string[]): Step[] {
+	const want = new Set(wanted);
+	const kept: Step[] = [];
+	for (const step of [...steps].reverse()) {
+		if (!want.has(step.gives)) continue;
+		needsOf(step).forEach((name) => want.add(name));
+		kept.unshift(step);
+	}
+	return kept;
+}
+
+/** Supposes one unknown known, and looks for an equation that then closes on itself. */
+function supposing(setup: Setup, known: ReadonlySet<string>, ask: string): Step[] | undefined {
+	const derived = new Set(setup.relations.map((relation) => relation.gives));
+	const unknown = setup.quantities.map((each) => each.id).filter((id) => !known.has(id));
+	const rank = (id: string) => (id === ask ? 0 : derived.has(id) ? 2 : 1);
+	for (const supposed of unknown.sort((a, b) => rank(a) - rank(b))) {
+		const have = new Set([...known, supposed]);
+		const inner = follow(setup, have, undefined, false);
+		inner.forEach((step) => have.add(step.gives));
+		if (!have.has(ask)) continue;
+		const used = new Set(inner.map((step) => step.relation));
+		for (const relation of setup.relations) {
+			if (used.has(relation) || !namesOf(relation).every((name) => have.has(name))) continue;
+			const path = needed(inner, namesOf(relation));
+			const touched = new Set([...namesOf(relation), ...path.flatMap(needsOf)]);
+			if (!touched.has(supposed)) continue;
+			const trial: Step = { kind: 'trial', relation, gives: supposed, inner: path };
+			return supposed === ask ? [trial] : [trial, ...needed(inner, [ask])];
+		}
+	}
+	return undefined;
+}
+
+/**
+ * Finds a way from the givens to the asked quantity.
+ * @param setup the set-up
+ * @param known ids of the givens
+ * @param ask id of the wanted quantity
+ * @returns the steps, in order; undefined when the givens do not settle it
+ * Valid for one equation at a time, or two that share one unknown.
+ * Source: derived
+ */
+export function planSteps(
+	setup: Setup,
+	known: ReadonlySet<string>,
+	ask: string
+): Step[] | undefined {
+	const steps = follow(setup, known, ask);
+	if (known.has(ask) || steps.some((step) => step.gives === ask)) return needed(steps, [ask]);
+	return supposing(setup, known, ask);
+}

@@ -1,0 +1,118 @@
+import type { Values } from '../algebra/evaluate.ts';
+import { defaultsFor } from './defaults.ts';
+import { checkGivens } from './givens.ts';
+import { missingSentence } from './missing.ts';
+import { follow, planSteps } from './plan.ts';
+import { completed, runSteps, type Outcome, type Refusal } from './run.ts';
+import { contradictions } from './surplus.ts';
+import type { Answer, Setup, Solution, Verdict } from './types.ts';
+import { shown } from './units.ts';
+
+/** Finds a way without, then with, assumed values. */
+function findWay(setup: Setup, known: Values, ask: string) {
+	const ids = new Set(Object.keys(known));
+	const direct = planSteps(setup, ids, ask);
+	const plain = direct && direct.every((step) => step.kind !== 'trial') ? direct : undefined;
+	if (plain) return { steps: plain, start: known, assumed: {} };
+	const follows = follow(setup, ids, undefined, false).map((step) => step.gives);
+	const reached = new Set([...ids, ...follows, ask]);
+	const assumed = defaultsFor(setup, reached, known);
+	const start = { ...known, ...assumed };
+	const steps = planSteps(setup, new Set(Object.keys(start)), ask) ?? direct;
+	return steps && { steps, start, assumed };
+}
+
+function refusalSentence(setup: Setup, { id, value }: Refusal): string {
+	const of = setup.quantities.find((each) => each.id === id)!;
+	if (!Number.isFinite(value))
+		return `These givens leave the ${of.name} (${id}) without a finite value.`;
+	const bound = value < of.min || (of.open && value === of.min) ? of.min : of.max;
+	const word = bound === of.min ? (of.open ? 'not above' : 'below') : 'above';
+	return `These givens would make the ${of.name} (${id}) ${shown(value, of.unit)}, ${word} ${shown(bound, of.unit)}: impossible here.`;
+}
+
+/** Fills in what follows from one outcome, with the remaining assumed values where they help. */
+function filled(setup: Setup, outcome: Outcome): Values {
+	const values = completed(setup, outcome.values);
+	return completed(setup, {
+		...values,
+		...defaultsFor(setup, new Set(Object.keys(values)), values)
+	});
+}
+
+/** Chooses the verdict when no value is left. */
+function verdictWithout(setup: Setup, ask: string, start: Values, refused: Refusal[]): Verdict {
+	const values = completed(setup, { ...start, ...(refused.at(-1)?.values ?? {}) });
+	const physics = setup.noLimit?.(values, ask);
+	if (physics) return physics;
+	const because = refused[0]
+		? refusalSentence(setup, refused[0])
+		: 'No value in the allowed range fits these givens.';
+	return { regime: 'impossible', because };
+}
+
+/**
+ * Solves one arrangement for any of its quantities.
+ * @param setup the arrangement
+ * @param given known values by id, SI and radians
+ * @param ask id of the wanted quantity
+ * @returns regime, every solution, warnings, and the way there
+ * Errors: RangeError when `ask` is no quantity of the arrangement.
+ * Source: derived
+ */
+export function solveSetup(setup: Setup, given: Values, ask: string): Answer {
+	const of = setup.quantities.find((each) => each.id === ask);
+	if (!of) throw new RangeError(`ask = "${ask}" is no quantity of "${setup.title}"`);
+	const { known, warnings } = checkGivens(setup, given);
+	const own = Object.keys(known);
+	const answer = (verdict: Verdict, more: Partial<Answer>): Answer => ({
+		...{ solutions: [], values: [], steps: [], assumed: {}, setup: setup.id },
+		...verdict,
+		...more,
+		warnings: [...warnings, ...(more.warnings ?? [])]
+	});
+	if (known[ask] !== undefined)
+		warnings.push(`${ask} is asked and given: the given value is used as a check only.`);
+	const free = Object.fromEntries(Object.entries(known).filter(([id]) => id !== ask));
+	const way = findWay(setup, free, ask);
+	if (!way) {
+		const missing = missingSentence(setup, free, ask);
+		return answer(
+			{ regime: 'undetermined', because: missing },
+			{
+				warnings: [missing],
+				values: [completed(setup, free)]
+			}
+		);
+	}
+	const { steps, start, assumed } = way;
+	const refused: Refusal[] = [];
+	const outcomes = runSteps(setup, steps, start, refused);
+	const extra = contradictions(setup, { ...start, ...known }, own, steps);
+	if (outcomes.length === 0) {
+		const verdict = verdictWithout(setup, ask, start, refused);
+		return answer(verdict, { warnings: [...extra, verdict.because], steps, assumed });
+	}
+	const solutions = outcomes.map(({ values, along }): Solution => {
+		const upTo = along[ask];
+		return { value: values[ask]!, unit: of.unit, ...(upTo === undefined ? {} : { upTo }) };
+	});
+	const values = outcomes.map((outcome) => filled(setup, outcome));
+	const verdict = judge(setup, ask, solutions, values);
+	return answer(verdict, { solutions, values, steps, assumed, warnings: extra });
+}
+
+function judge(setup: Setup, ask: string, solutions: Solution[], values: Values[]): Verdict {
+	const stretch = solutions.find((each) => each.upTo !== undefined);
+	if (stretch) {
+		const from = shown(stretch.value, stretch.unit);
+		const because = `${ask} cancels or does not matter between ${from} and ${shown(stretch.upTo!, stretch.unit)}: every value there fits.`;
+		return { regime: 'any', because };
+	}
+	if (setup.limits.includes(ask))
+		return {
+			regime: 'about to slip',
+			because: 'The asked value is the one at which it is about to start.'
+		};
+	return setup.regime(values[0]!) ?? { regime: 'determined', because: 'The equations settle it.' };
+}
