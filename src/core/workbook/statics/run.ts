@@ -7,8 +7,16 @@ import type { Quantity, Relation, Setup, Step } from './types.ts';
 /** One way through the steps: all values, and the stretch of the last one where it may vary. */
 export type Outcome = { values: Values; along: Record<string, number> };
 
-/** A value that came out but cannot be, and which quantity it was. */
-export type Refusal = { id: string; value: number; values: Values };
+/**
+ * A value that came out but cannot be, and which quantity it was; or, with `reach`, a given that
+ * no value of that quantity can bring about, and what its equation can give instead.
+ */
+export type Refusal = {
+	id: string;
+	value: number;
+	values: Values;
+	reach?: { id: string; low: number; high: number };
+};
 
 const ready = new WeakMap<Expression, Evaluator>();
 function evaluatorOf(formula: Expression): Evaluator {
@@ -56,10 +64,29 @@ export function runSteps(
 					values: { ...outcome.values, [of.id]: from },
 					along: { ...outcome.along, [of.id]: to }
 				});
+			if (kept.length === 0 && step.kind !== 'forward')
+				refused.unshift(outOfReach(setup, step, of, outcome.values));
 			return kept;
 		});
 	}
 	return outcomes;
+}
+
+/** What an equation can give as its unknown runs through its range. */
+function outOfReach(setup: Setup, step: Step, of: Quantity, values: Values): Refusal {
+	const { relation } = step;
+	const reached = trialValues(of).flatMap((x) => {
+		const trial = { ...values, [of.id]: x };
+		const inner = step.kind === 'trial' ? runSteps(setup, step.inner, trial)[0]?.values : trial;
+		const value = inner ? evaluatorOf(relation.formula)(inner) : NaN;
+		return Number.isFinite(value) ? [value] : [];
+	});
+	const reach = {
+		id: relation.gives,
+		low: reached.reduce((a, b) => Math.min(a, b), Infinity),
+		high: reached.reduce((a, b) => Math.max(a, b), -Infinity)
+	};
+	return { id: of.id, value: NaN, values, reach };
 }
 
 type Found = { at: number[]; along: [number, number][] };

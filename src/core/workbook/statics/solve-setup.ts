@@ -3,6 +3,7 @@ import { defaultsFor } from './defaults.ts';
 import { checkGivens } from './givens.ts';
 import { missingSentence } from './missing.ts';
 import { follow, planSteps } from './plan.ts';
+import { refusalSentence } from './refusal.ts';
 import { completed, runSteps, type Outcome, type Refusal } from './run.ts';
 import { contradictions } from './surplus.ts';
 import type { Answer, Setup, Solution, Verdict } from './types.ts';
@@ -22,15 +23,6 @@ function findWay(setup: Setup, known: Values, ask: string) {
 	return steps && { steps, start, assumed };
 }
 
-function refusalSentence(setup: Setup, { id, value }: Refusal): string {
-	const of = setup.quantities.find((each) => each.id === id)!;
-	if (!Number.isFinite(value))
-		return `These givens leave the ${of.name} (${id}) without a finite value.`;
-	const bound = value < of.min || (of.open && value === of.min) ? of.min : of.max;
-	const word = bound === of.min ? (of.open ? 'not above' : 'below') : 'above';
-	return `These givens would make the ${of.name} (${id}) ${shown(value, of.unit)}, ${word} ${shown(bound, of.unit)}: impossible here.`;
-}
-
 /** Fills in what follows from one outcome, with the remaining assumed values where they help. */
 function filled(setup: Setup, outcome: Outcome): Values {
 	const values = completed(setup, outcome.values);
@@ -42,7 +34,7 @@ function filled(setup: Setup, outcome: Outcome): Values {
 
 /** Chooses the verdict when no value is left. */
 function verdictWithout(setup: Setup, ask: string, start: Values, refused: Refusal[]): Verdict {
-	const values = completed(setup, { ...start, ...(refused.at(-1)?.values ?? {}) });
+	const values = completed(setup, { ...start, ...(refused[0]?.values ?? {}) });
 	const physics = setup.noLimit?.(values, ask);
 	if (physics) return physics;
 	const because = refused[0]
