@@ -1,5 +1,5 @@
 import type { Values } from '../algebra/evaluate.ts';
-import { defaultsFor } from './defaults.ts';
+import { assumedFor } from './defaults.ts';
 import { checkGivens } from './givens.ts';
 import { trialValues } from './grid.ts';
 import { completed } from './run.ts';
@@ -44,7 +44,7 @@ function nearest(
  */
 export function regimeChanges(setup: Setup, given: Values): Change[] {
 	const { known } = checkGivens(setup, given);
-	const start = { ...known, ...defaultsFor(setup, new Set(Object.keys(known)), known) };
+	const start = { ...known, ...assumedFor(setup, known) };
 	const derived = new Set(setup.relations.map((relation) => relation.gives));
 	const regimeOf = (values: Values) => setup.regime(completed(setup, values))?.regime;
 	const now = regimeOf(start);

@@ -1,6 +1,6 @@
 import type { Values } from '../algebra/evaluate.ts';
 import { regimeChanges, type Change } from './changes.ts';
-import { defaultsFor } from './defaults.ts';
+import { assumedFor } from './defaults.ts';
 import type { Diagram } from './diagram.ts';
 import { checkGivens } from './givens.ts';
 import { planSteps } from './plan.ts';
@@ -58,9 +58,11 @@ export function chooseSetup(
 	const asked = setups.filter((setup) => ask === undefined || has(setup, ask));
 	const fitting = asked.filter((setup) => names.every((id) => has(setup, id)));
 	const solvable = (setup: Setup) => {
-		const known = new Set(names.filter((id) => has(setup, id) && id !== ask));
-		const more = Object.keys(defaultsFor(setup, new Set([...known, ask ?? '']), given));
-		return ask !== undefined && planSteps(setup, new Set([...known, ...more]), ask) !== undefined;
+		const own = names.filter((id) => has(setup, id) && id !== ask);
+		const known = Object.fromEntries(own.map((id) => [id, given[id]!]));
+		const more = Object.keys(assumedFor(setup, known, ask));
+		const ids = new Set([...own, ...more]);
+		return ask !== undefined && planSteps(setup, ids, ask) !== undefined;
 	};
 	const best = fitting.find(solvable) ?? fitting[0];
 	if (best) return { setup: best, warnings };
@@ -106,7 +108,7 @@ export function makeFamily(id: string, title: string, setups: Setup[]): Family {
 			const { setup } = chooseSetup(setups, given, ask);
 			const { known } = checkGivens(setup, given);
 			const from = ask === undefined ? known : (solveSetup(setup, given, ask).values[0] ?? known);
-			const more = defaultsFor(setup, new Set(Object.keys(from)), from);
+			const more = assumedFor(setup, from);
 			return setup.diagram(completed(setup, { ...from, ...more }));
 		},
 		changes: (given) => regimeChanges(chooseSetup(setups, given).setup, given)

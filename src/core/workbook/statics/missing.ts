@@ -1,7 +1,7 @@
 import type { Values } from '../algebra/evaluate.ts';
 import { planSteps } from './plan.ts';
 import { completed } from './run.ts';
-import { defaultsFor } from './defaults.ts';
+import { assumedFor } from './defaults.ts';
 import type { Setup } from './types.ts';
 import { shown } from './units.ts';
 
@@ -14,7 +14,7 @@ import { shown } from './units.ts';
  * Source: derived
  */
 export function missingSentence(setup: Setup, known: Values, ask: string): string {
-	const start = { ...known, ...defaultsFor(setup, new Set([...Object.keys(known), ask]), known) };
+	const start = { ...known, ...assumedFor(setup, known, ask) };
 	const have = new Set(Object.keys(start));
 	const derived = new Set(setup.relations.map((relation) => relation.gives));
 	const open = setup.quantities.filter((each) => !have.has(each.id) && each.id !== ask);

@@ -64,6 +64,17 @@ export function needed(steps: Step[], wanted: string[]): Step[] {
 	return kept;
 }
 
+/** Every quantity that a way to an answer touches. */
+export function namesUsed(steps: Step[]): Set<string> {
+	return new Set(
+		steps.flatMap((step) => [
+			...namesOf(step.relation),
+			step.gives,
+			...(step.kind === 'trial' ? namesUsed(step.inner) : [])
+		])
+	);
+}
+
 /** Supposes one unknown known, and looks for an equation that then closes on itself. */
 function supposing(setup: Setup, known: ReadonlySet<string>, ask: string): Step[] | undefined {
 	const derived = new Set(setup.relations.map((relation) => relation.gives));
@@ -92,6 +103,7 @@ function supposing(setup: Setup, known: ReadonlySet<string>, ask: string): Step[
  * @param setup the set-up
  * @param known ids of the givens
  * @param ask id of the wanted quantity
+ * @param suppose false: leave out ways that need two equations at once
  * @returns the steps, in order; undefined when the givens do not settle it
  * Valid for one equation at a time, or two that share one unknown.
  * Source: derived
@@ -99,9 +111,10 @@ function supposing(setup: Setup, known: ReadonlySet<string>, ask: string): Step[
 export function planSteps(
 	setup: Setup,
 	known: ReadonlySet<string>,
-	ask: string
+	ask: string,
+	suppose = true
 ): Step[] | undefined {
 	const steps = follow(setup, known, ask);
 	if (known.has(ask) || steps.some((step) => step.gives === ask)) return needed(steps, [ask]);
-	return supposing(setup, known, ask);
+	return suppose ? supposing(setup, known, ask) : undefined;
 }

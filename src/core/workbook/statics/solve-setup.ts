@@ -1,8 +1,8 @@
 import type { Values } from '../algebra/evaluate.ts';
-import { defaultsFor } from './defaults.ts';
+import { assumedFor } from './defaults.ts';
 import { checkGivens } from './givens.ts';
 import { missingSentence } from './missing.ts';
-import { follow, planSteps } from './plan.ts';
+import { namesUsed, planSteps } from './plan.ts';
 import { refusalSentence } from './refusal.ts';
 import { completed, runSteps, type Outcome, type Refusal } from './run.ts';
 import { contradictions } from './surplus.ts';
@@ -12,24 +12,21 @@ import { shown } from './units.ts';
 /** Finds a way without, then with, assumed values. */
 function findWay(setup: Setup, known: Values, ask: string) {
 	const ids = new Set(Object.keys(known));
-	const direct = planSteps(setup, ids, ask);
-	const plain = direct && direct.every((step) => step.kind !== 'trial') ? direct : undefined;
-	if (plain) return { steps: plain, start: known, assumed: {} };
-	const follows = follow(setup, ids, undefined, false).map((step) => step.gives);
-	const reached = new Set([...ids, ...follows, ask]);
-	const assumed = defaultsFor(setup, reached, known);
+	const direct = planSteps(setup, ids, ask, false);
+	if (direct) return { steps: direct, start: known, assumed: {} };
+	const assumed = assumedFor(setup, known, ask);
 	const start = { ...known, ...assumed };
-	const steps = planSteps(setup, new Set(Object.keys(start)), ask) ?? direct;
-	return steps && { steps, start, assumed };
+	const steps = planSteps(setup, new Set(Object.keys(start)), ask);
+	if (!steps) return undefined;
+	const used = namesUsed(steps);
+	const needed = Object.entries(assumed).filter(([id]) => used.has(id));
+	return { steps, start, assumed: Object.fromEntries(needed) };
 }
 
 /** Fills in what follows from one outcome, with the remaining assumed values where they help. */
 function filled(setup: Setup, outcome: Outcome): Values {
 	const values = completed(setup, outcome.values);
-	return completed(setup, {
-		...values,
-		...defaultsFor(setup, new Set(Object.keys(values)), values)
-	});
+	return completed(setup, { ...values, ...assumedFor(setup, values) });
 }
 
 /** Chooses the verdict when no value is left. */

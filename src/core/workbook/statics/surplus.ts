@@ -1,19 +1,8 @@
 import type { Values } from '../algebra/evaluate.ts';
-import { planSteps } from './plan.ts';
+import { namesUsed, planSteps } from './plan.ts';
 import { runSteps } from './run.ts';
 import type { Setup, Step } from './types.ts';
 import { shown } from './units.ts';
-
-function usedBy(setup: Setup, steps: Step[]): Set<string> {
-	const used = new Set<string>();
-	for (const step of steps) {
-		used.add(step.gives);
-		for (const each of setup.quantities)
-			if (JSON.stringify(step.relation).includes(`"${each.id}"`)) used.add(each.id);
-		if (step.kind === 'trial') usedBy(setup, step.inner).forEach((id) => used.add(id));
-	}
-	return used;
-}
 
 /**
  * Looks at givens that the answer did not need: do the others agree with them?
@@ -30,7 +19,7 @@ export function contradictions(
 	own: string[],
 	steps: Step[]
 ): string[] {
-	const used = usedBy(setup, steps);
+	const used = namesUsed(steps);
 	const said: string[] = [];
 	for (const id of own) {
 		if (used.has(id)) continue;
