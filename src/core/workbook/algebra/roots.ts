@@ -16,6 +16,18 @@ function bisect(f: (x: number) => number, a: number, b: number): number {
 	return Math.abs(f(low)) <= Math.abs(f(high)) ? low : high;
 }
 
+/** The last place, going from `inside` towards `outside`, at which the function is still zero. */
+function edge(isZero: (x: number) => boolean, inside: number, outside: number): number {
+	let [yes, no] = [inside, outside];
+	for (let turn = 0; turn < 100; turn += 1) {
+		const middle = (yes + no) / 2;
+		if (middle === yes || middle === no) break;
+		if (isZero(middle)) yes = middle;
+		else no = middle;
+	}
+	return yes;
+}
+
 /** Least size of f between a and c by golden section, for a zero that is touched, not crossed. */
 function dip(f: (x: number) => number, a: number, c: number): number {
 	const golden = (Math.sqrt(5) - 1) / 2;
@@ -54,7 +66,13 @@ export function roots(f: (x: number) => number, grid: number[], tolerance: numbe
 		if (isZero(value)) {
 			let last = index;
 			while (isZero(values[last + 1])) last += 1;
-			if (last > index + 1) along.push([x, grid[last]!]);
+			const holds = (place: number) => isZero(f(place));
+			const [before, after] = [grid[index - 1], grid[last + 1]];
+			if (last > index + 1)
+				along.push([
+					before === undefined ? x : edge(holds, x, before),
+					after === undefined ? grid[last]! : edge(holds, grid[last]!, after)
+				]);
 			else for (let each = index; each <= last; each += 1) keep(grid[each]!);
 			index = last;
 			continue;

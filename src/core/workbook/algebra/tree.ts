@@ -44,6 +44,13 @@ export function namesIn(tree: Expression): string[] {
 	return [...found];
 }
 
+/** Whether a formula may stay level while a quantity in it changes. */
+export function isBranched(tree: Expression): boolean {
+	const here =
+		tree.kind === 'when' || (tree.kind === 'call' && ['min', 'max', 'sgn'].includes(tree.name));
+	return here || partsOf(tree).some(isBranched);
+}
+
 /** How often a quantity stands in a formula. */
 export function timesIn(tree: Expression, name: string): number {
 	const here = tree.kind === 'name' && tree.name === name ? 1 : 0;

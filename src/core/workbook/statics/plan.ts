@@ -1,8 +1,23 @@
+import type { Expression } from '../algebra/expression.ts';
 import { isolate } from '../algebra/isolate.ts';
-import { namesIn } from '../algebra/tree.ts';
+import { isBranched, namesIn } from '../algebra/tree.ts';
 import type { Relation, Setup, Step } from './types.ts';
 
-const namesOf = (relation: Relation) => [relation.gives, ...namesIn(relation.formula)];
+const names = new WeakMap<Relation, string[]>();
+function namesOf(relation: Relation): string[] {
+	let found = names.get(relation);
+	if (!found) names.set(relation, (found = [relation.gives, ...namesIn(relation.formula)]));
+	return found;
+}
+
+const turned = new WeakMap<Relation, Map<string, Expression[] | undefined>>();
+/** `isolate`, worked out once for each equation and quantity. */
+function formulasFor(relation: Relation, unknown: string): Expression[] | undefined {
+	let found = turned.get(relation);
+	if (!found) turned.set(relation, (found = new Map()));
+	if (!found.has(unknown)) found.set(unknown, isolate(relation.formula, relation.gives, unknown));
+	return found.get(unknown);
+}
 
 /** Names a step needs before it can be taken. */
 function needsOf(step: Step): string[] {
@@ -29,18 +44,20 @@ export function follow(
 	const used = new Set<Relation>();
 	const steps: Step[] = [];
 	const next = (): Step | undefined => {
-		let turned: Step | undefined;
+		let turnedStep: Step | undefined;
 		for (const relation of setup.relations) {
 			if (used.has(relation)) continue;
 			const missing = namesOf(relation).filter((name) => !have.has(name));
 			const gives = missing[0];
 			if (missing.length !== 1 || gives === undefined) continue;
 			if (gives === relation.gives) return { kind: 'forward', relation, gives };
-			if (turned && gives !== ask) continue;
-			const formulas = isolate(relation.formula, relation.gives, gives);
-			if (formulas || turnable) turned = { kind: 'isolate', relation, gives, formulas };
+			if (turnedStep && gives !== ask) continue;
+			const formulas = formulasFor(relation, gives);
+			// A formula with branches may fit a whole stretch; only the asked quantity may be one.
+			if (gives !== ask && isBranched(relation.formula)) continue;
+			if (formulas || turnable) turnedStep = { kind: 'isolate', relation, gives, formulas };
 		}
-		return turned;
+		return turnedStep;
 	};
 	while (ask === undefined || !have.has(ask)) {
 		const step = next();
@@ -103,7 +120,7 @@ function supposing(setup: Setup, known: ReadonlySet<string>, ask: string): Step[
  * @param setup the set-up
  * @param known ids of the givens
  * @param ask id of the wanted quantity
- * @param suppose false: leave out ways that need two equations at once
+ * @param suppose false: leave out ways that need two equations at once; 'only': look for no others
  * @returns the steps, in order; undefined when the givens do not settle it
  * Valid for one equation at a time, or two that share one unknown.
  * Source: derived
@@ -112,8 +129,9 @@ export function planSteps(
 	setup: Setup,
 	known: ReadonlySet<string>,
 	ask: string,
-	suppose = true
+	suppose: boolean | 'only' = true
 ): Step[] | undefined {
+	if (suppose === 'only') return supposing(setup, known, ask);
 	const steps = follow(setup, known, ask);
 	if (known.has(ask) || steps.some((step) => step.gives === ask)) return needed(steps, [ask]);
 	return suppose ? supposing(setup, known, ask) : undefined;

@@ -16,6 +16,8 @@ export type Refusal = {
 	value: number;
 	values: Values;
 	reach?: { id: string; low: number; high: number };
+	/** True where an earlier quantity had been left open along a stretch. */
+	open?: boolean;
 };
 
 const ready = new WeakMap<Expression, Evaluator>();
@@ -65,7 +67,10 @@ export function runSteps(
 					along: { ...outcome.along, [of.id]: to }
 				});
 			if (kept.length === 0 && step.kind !== 'forward')
-				refused.unshift(outOfReach(setup, step, of, outcome.values));
+				refused.unshift({
+					...outOfReach(setup, step, of, outcome.values),
+					open: Object.keys(outcome.along).length > 0
+				});
 			return kept;
 		});
 	}
@@ -103,9 +108,15 @@ function valuesOf(setup: Setup, step: Step, of: Quantity, values: Values): Found
 		const fits = candidates.filter((x) => Math.abs(f(x)) <= 1e-9 || !isInRange(of, x));
 		return { at: distinct(fits), along: [] };
 	}
+	const plain = step.inner.every((each) => each.kind === 'forward');
 	const closing = (x: number) => {
-		const inner = runSteps(setup, step.inner, trial(x))[0];
-		return inner ? mismatch(step.relation, inner.values) : NaN;
+		if (!plain) {
+			const inner = runSteps(setup, step.inner, trial(x))[0];
+			return inner ? mismatch(step.relation, inner.values) : NaN;
+		}
+		const inner = trial(x);
+		for (const each of step.inner) inner[each.gives] = evaluatorOf(each.relation.formula)(inner);
+		return mismatch(step.relation, inner);
 	};
 	return roots(closing, trialValues(of), 1e-9);
 }

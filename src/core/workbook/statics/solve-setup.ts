@@ -6,7 +6,7 @@ import { namesUsed, planSteps } from './plan.ts';
 import { refusalSentence } from './refusal.ts';
 import { completed, runSteps, type Outcome, type Refusal } from './run.ts';
 import { contradictions } from './surplus.ts';
-import type { Answer, Setup, Solution, Verdict } from './types.ts';
+import type { Answer, Setup, Solution, Step, Verdict } from './types.ts';
 import { shown } from './units.ts';
 
 /** Finds a way without, then with, assumed values. */
@@ -21,6 +21,22 @@ function findWay(setup: Setup, known: Values, ask: string) {
 	const used = namesUsed(steps);
 	const needed = Object.entries(assumed).filter(([id]) => used.has(id));
 	return { steps, start, assumed: Object.fromEntries(needed) };
+}
+
+/**
+ * Takes the steps; where one in the middle leaves a whole stretch open, the asked quantity itself
+ * is tried instead, so that no solution inside the stretch is lost.
+ */
+function takeWay(setup: Setup, steps: Step[], start: Values, ask: string, refused: Refusal[]) {
+	const outcomes = runSteps(setup, steps, start, refused);
+	const isOpen = (outcome: Outcome) => Object.keys(outcome.along).some((id) => id !== ask);
+	if (!outcomes.some(isOpen) && (outcomes.length > 0 || !refused.some((each) => each.open)))
+		return { steps, outcomes };
+	const known = new Set(Object.keys(start));
+	const other = planSteps(setup, known, ask, 'only');
+	if (!other) return { steps, outcomes };
+	refused.length = 0;
+	return { steps: other, outcomes: runSteps(setup, other, start, refused) };
 }
 
 /** Fills in what follows from one outcome, with the remaining assumed values where they help. */
@@ -74,9 +90,9 @@ export function solveSetup(setup: Setup, given: Values, ask: string): Answer {
 			}
 		);
 	}
-	const { steps, start, assumed } = way;
+	const { start, assumed } = way;
 	const refused: Refusal[] = [];
-	const outcomes = runSteps(setup, steps, start, refused);
+	const { steps, outcomes } = takeWay(setup, way.steps, start, ask, refused);
 	const extra = contradictions(setup, { ...start, ...known }, own, steps);
 	if (outcomes.length === 0) {
 		const verdict = verdictWithout(setup, ask, start, refused);
