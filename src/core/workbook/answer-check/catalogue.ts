@@ -1,0 +1,180 @@
+import type { Values } from '../algebra/evaluate.ts';
+import { isolate } from '../algebra/isolate.ts';
+import { numberText } from '../algebra/number-text.ts';
+import { assumedFor } from '../statics/defaults.ts';
+import { checkGivens } from '../statics/givens.ts';
+import { namesUsed } from '../statics/plan.ts';
+import { completed, runSteps } from '../statics/run.ts';
+import { solveSetup } from '../statics/solve-setup.ts';
+import type { Answer, Relation, Setup, Step } from '../statics/types.ts';
+import { givenSlips } from './given-slips.ts';
+import { functionSlips, nameSlips, roundingSlips, sumSlips } from './mutations.ts';
+
+/** A slip and the answer it leads to in this very problem. */
+export type Slip = {
+	slip: string;
+	words: string;
+	/** Quantity whose step went wrong. */
+	step: string;
+	value: number;
+	/** 1 named first, 3 last. */
+	rank: number;
+};
+
+/** The most slips looked for in one problem: more would match wrong answers by chance. */
+export const catalogueSize = 40;
+
+function relationsIn(steps: Step[]): Relation[] {
+	return steps.flatMap((step) => [
+		...(step.kind === 'trial' ? relationsIn(step.inner) : []),
+		step.relation
+	]);
+}
+
+/** The same steps with one equation replaced. */
+function withRelation(steps: Step[], from: Relation, to: Relation): Step[] {
+	return steps.map((step): Step => {
+		const relation = step.relation === from ? to : step.relation;
+		if (step.kind === 'trial')
+			return { ...step, relation, inner: withRelation(step.inner, from, to) };
+		if (step.kind === 'isolate' && step.relation === from)
+			return { ...step, relation, formulas: isolate(to.formula, to.gives, step.gives) };
+		return { ...step, relation };
+	});
+}
+
+/** Slips in the last line: another quantity, the wrong sign, the wrong unit. */
+function resultSlips(setup: Setup, values: Values, ask: string, right: number): Slip[] {
+	const of = setup.quantities.find((each) => each.id === ask)!;
+	const slips: Slip[] = [];
+	const add = (slip: string, words: string, value: number, rank: number, step = ask) =>
+		slips.push({ slip, words, step, value, rank });
+	for (const each of setup.quantities) {
+		const value = values[each.id];
+		if (each.id === ask || each.unit !== of.unit || value === undefined || value === 0) continue;
+		const kind = each.symbol === of.symbol ? 'swapped-parts' : 'other-quantity';
+		add(kind, `this is the ${each.name}, not the ${of.name}`, value, 2, each.id);
+	}
+	add('sign', 'the answer has the wrong sign', -right, 1);
+	if (of.unit === 'rad') {
+		add(
+			'radians-for-degrees',
+			'an angle in radians was given as if in degrees',
+			(right * Math.PI) / 180,
+			1
+		);
+		add(
+			'radians-for-degrees',
+			'an angle in degrees was given as if in radians',
+			(right * 180) / Math.PI,
+			1
+		);
+		add(
+			'angle-from-normal',
+			'the angle was given from the other side (90° minus it)',
+			Math.PI / 2 - right,
+			1
+		);
+		const tangent = Math.tan(right);
+		add(
+			'inverse-not-taken',
+			'the tangent was given instead of the angle',
+			(tangent * Math.PI) / 180,
+			1
+		);
+	}
+	if (of.unit === 'N') {
+		add(
+			'mass-for-weight',
+			'this is the force divided by g: a mass',
+			right / (values.gravity ?? 9.80665),
+			1
+		);
+		add(
+			'weight-times-g',
+			'it was multiplied by g once too often',
+			right * (values.gravity ?? 9.80665),
+			2
+		);
+	}
+	if (of.unit === 'kg')
+		add(
+			'weight-for-mass',
+			'this is the weight, not the mass',
+			right * (values.gravity ?? 9.80665),
+			1
+		);
+	if (of.unit === '1' && right !== 0)
+		add('upside-down', 'the ratio was turned upside down', 1 / right, 2);
+	for (const power of [10, 100, 1000])
+		for (const factor of [power, 1 / power])
+			add(
+				'power-of-ten',
+				`a factor of ${numberText(power)} too ${factor > 1 ? 'large' : 'small'}`,
+				right * factor,
+				3
+			);
+	return slips;
+}
+
+/**
+ * The slips of one problem: each common error is made once, and its answer worked out by the same
+ * equations and the same way as the right one.
+ * @param setup the arrangement
+ * @param given known values by id, SI and radians
+ * @param ask id of the asked quantity
+ * @param answer the right answer, if already at hand
+ * @returns slips whose answer differs from every right one, the plainest first
+ * Source: derived (the kinds of slip are those seen in printed solutions, see the oracle's README)
+ */
+export function slipCatalogue(
+	setup: Setup,
+	given: Values,
+	ask: string,
+	answer: Answer = solveSetup(setup, given, ask)
+): Slip[] {
+	const first = answer.solutions[0];
+	if (!first) return [];
+	const { known } = checkGivens(setup, given);
+	const own = Object.fromEntries(Object.entries(known).filter(([id]) => id !== ask));
+	const start = { ...own, ...assumedFor(setup, own, ask) };
+	const all = answer.values[0] ?? start;
+	const { steps } = answer;
+	const slips: Slip[] = resultSlips(setup, all, ask, first.value);
+	const take = (slip: Omit<Slip, 'value'>, from: Values, way: Step[]) => {
+		for (const { values } of runSteps(setup, way, from))
+			slips.push({ ...slip, value: values[ask]! });
+	};
+	const has = (id: string) => all[id] !== undefined;
+	for (const relation of relationsIn(steps)) {
+		const mutations = [
+			...functionSlips(relation.formula),
+			...nameSlips(relation.formula, has),
+			...sumSlips(relation.formula),
+			...roundingSlips(relation.formula)
+		];
+		for (const { formula, slip, words, rank } of mutations) {
+			const wrong = { ...relation, formula };
+			take({ slip, words, rank, step: relation.gives }, all, withRelation(steps, relation, wrong));
+		}
+	}
+	for (const { start: wrong, ...slip } of givenSlips(setup, start, namesUsed(steps)))
+		take(slip, { ...all, ...completed(setup, wrong) }, steps);
+	return distinct(slips, answer);
+}
+
+function distinct(slips: Slip[], answer: Answer): Slip[] {
+	const near = (a: number, b: number) =>
+		Math.abs(a - b) <= 1e-6 * Math.max(Math.abs(a), Math.abs(b));
+	const right = (value: number) =>
+		answer.solutions.some((each) =>
+			each.upTo === undefined ? near(value, each.value) : each.value <= value && value <= each.upTo
+		);
+	const kept: Slip[] = [];
+	for (const slip of slips.sort((a, b) => a.rank - b.rank)) {
+		if (!Number.isFinite(slip.value) || slip.value === 0 || right(slip.value)) continue;
+		if (kept.some((other) => near(other.value, slip.value))) continue;
+		kept.push(slip);
+	}
+	return kept.slice(0, catalogueSize);
+}
