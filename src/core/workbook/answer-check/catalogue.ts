@@ -22,7 +22,7 @@ export type Slip = {
 };
 
 /** The most slips looked for in one problem: more would match wrong answers by chance. */
-export const catalogueSize = 40;
+export const catalogueSize = 60;
 
 function relationsIn(steps: Step[]): Relation[] {
 	return steps.flatMap((step) => [
@@ -41,6 +41,19 @@ function withRelation(steps: Step[], from: Relation, to: Relation): Step[] {
 			return { ...step, relation, formulas: isolate(to.formula, to.gives, step.gives) };
 		return { ...step, relation };
 	});
+}
+
+/** The arrangement with no limits on what an equation gives: a slip may well lead outside them. */
+function withoutRanges(setup: Setup, steps: Step[]): Setup {
+	const derived = new Set(
+		steps
+			.filter((step) => step.kind !== 'trial' && !(step.kind === 'isolate' && !step.formulas))
+			.map((step) => step.gives)
+	);
+	const quantities = setup.quantities.map((each) =>
+		derived.has(each.id) ? { ...each, min: -Infinity, max: Infinity, open: false } : each
+	);
+	return { ...setup, quantities };
 }
 
 /** Slips in the last line: another quantity, the wrong sign, the wrong unit. */
@@ -141,9 +154,14 @@ export function slipCatalogue(
 	const all = answer.values[0] ?? start;
 	const { steps } = answer;
 	const slips: Slip[] = resultSlips(setup, all, ask, first.value);
+	const loose = withoutRanges(setup, steps);
 	const take = (slip: Omit<Slip, 'value'>, from: Values, way: Step[]) => {
-		for (const { values } of runSteps(setup, way, from))
-			slips.push({ ...slip, value: values[ask]! });
+		for (const { values } of runSteps(loose, way, from)) {
+			const value = values[ask]!;
+			slips.push({ ...slip, value });
+			// A size that comes out negative is mostly written without its sign.
+			if (value * first.value < 0) slips.push({ ...slip, value: -value, rank: slip.rank + 1 });
+		}
 	};
 	const has = (id: string) => all[id] !== undefined;
 	for (const relation of relationsIn(steps)) {

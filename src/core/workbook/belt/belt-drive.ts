@@ -36,7 +36,7 @@ export const beltDrive = buildSetup({
 			max: 1e4,
 			default: 0
 		}),
-		q.force('centrifugal', 'tension that only turns the belt', 'T_c'),
+		q.force('centrifugal', 'tension that only turns the belt', 'T_c', { default: 0 }),
 		q.ratio('tensionRatio', 'greatest ratio of the tensions', 'k', { max: 1e300 }),
 		q.force('netForce', 'useful force at the rim', 'F'),
 		...[q.torque('torque', 'turning moment', 'M')],
