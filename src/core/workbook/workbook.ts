@@ -1,5 +1,6 @@
 import { belt } from './belt/belt.ts';
 import { connectedBlocks } from './connected-blocks/connected-blocks.ts';
+import { hang } from './hang/hang.ts';
 import { incline } from './incline/incline.ts';
 import { ladder } from './ladder/ladder.ts';
 import { levelFloor } from './level-floor/level-floor.ts';
@@ -16,5 +17,5 @@ import { wedge } from './wedge/wedge.ts';
  * gives the regime 'about to slip' and one solution, 0.2914568 rad.
  */
 export const workbook: Family[] = [
-	...[levelFloor, incline, connectedBlocks, ladder, tipping, wedge, belt, pressing]
+	...[levelFloor, incline, connectedBlocks, ladder, tipping, wedge, belt, pressing, hang]
 ];

@@ -46,6 +46,14 @@ export function compile(tree: Expression): Evaluator {
 				return a <= b + 1e-12 * Math.abs(b) ? yes!(values) : no!(values);
 			};
 		}
+		case 'native': {
+			const of = tree.of.map(compile);
+			const { value } = tree;
+			return (values) => {
+				const numbers = of.map((each) => each(values));
+				return numbers.some(Number.isNaN) ? NaN : value(...numbers);
+			};
+		}
 		case 'call': {
 			const [a, b] = tree.of.map(compile);
 			const one = oneArgument[tree.name];

@@ -5,7 +5,23 @@ export type Expression =
 	| { kind: 'minus'; of: Expression }
 	| { kind: 'binary'; operator: '+' | '-' | '*' | '/' | '^'; left: Expression; right: Expression }
 	| { kind: 'call'; name: string; of: Expression[] }
-	| { kind: 'when'; left: Expression; right: Expression; yes: Expression; no: Expression };
+	| { kind: 'when'; left: Expression; right: Expression; yes: Expression; no: Expression }
+	| Native;
+
+/** A formula that lives elsewhere in the core: worked out there, written here. */
+export type Native = {
+	kind: 'native';
+	of: Expression[];
+	/** NaN where it has no value. */
+	value: (...numbers: number[]) => number;
+	/** TeX from the TeX of its arguments. */
+	write: (...texts: string[]) => string;
+};
+
+/** A formula of the core as part of a tree; arguments are quantity ids. */
+export function native(names: string[], value: Native['value'], write: Native['write']): Native {
+	return { kind: 'native', of: names.map((name) => ({ kind: 'name', name })), value, write };
+}
 
 /** Functions a formula may call, with their number of arguments. */
 export const functionArity: Record<string, number> = {

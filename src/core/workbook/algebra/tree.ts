@@ -8,6 +8,7 @@ export function partsOf(tree: Expression): Expression[] {
 		case 'binary':
 			return [tree.left, tree.right];
 		case 'call':
+		case 'native':
 			return tree.of;
 		case 'when':
 			return [tree.left, tree.right, tree.yes, tree.no];
@@ -25,6 +26,7 @@ export function withParts(tree: Expression, parts: Expression[]): Expression {
 		case 'binary':
 			return { ...tree, left: part(0), right: part(1) };
 		case 'call':
+		case 'native':
 			return { ...tree, of: parts };
 		case 'when':
 			return { ...tree, left: part(0), right: part(1), yes: part(2), no: part(3) };
@@ -47,7 +49,9 @@ export function namesIn(tree: Expression): string[] {
 /** Whether a formula may stay level while a quantity in it changes. */
 export function isBranched(tree: Expression): boolean {
 	const here =
-		tree.kind === 'when' || (tree.kind === 'call' && ['min', 'max', 'sgn'].includes(tree.name));
+		tree.kind === 'when' ||
+		tree.kind === 'native' ||
+		(tree.kind === 'call' && ['min', 'max', 'sgn'].includes(tree.name));
 	return here || partsOf(tree).some(isBranched);
 }
 

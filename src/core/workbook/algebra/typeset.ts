@@ -45,6 +45,8 @@ export function typeset(
 			const [a, b, yes, no] = [tree.left, tree.right, tree.yes, tree.no].map(write);
 			return `\\begin{cases}${yes} & ${a}\\le ${b}\\\\ ${no} & ${a}>${b}\\end{cases}`;
 		}
+		case 'native':
+			return tree.write(...tree.of.map(write));
 		case 'call': {
 			const [a, b] = tree.of.map(write);
 			if (tree.name === 'sqrt') return `\\sqrt{${a}}`;

@@ -9,11 +9,12 @@ import type { Quantity, Setup } from './types.ts';
  * @param setup the set-up
  * @param known usable givens
  * @param ask id of the wanted quantity, never assumed
+ * @param inputsOnly true: assume nothing that an equation could give
  * @returns assumed values by id
  * Source: derived
  * Example: without a gravity among the givens, { gravity: 9.80665 }.
  */
-export function assumedFor(setup: Setup, known: Values, ask?: string): Values {
+export function assumedFor(setup: Setup, known: Values, ask?: string, inputsOnly = false): Values {
 	const derived = new Set(setup.relations.map((relation) => relation.gives));
 	const taken: Values = {};
 	const round = (wanted: (of: Quantity) => boolean) => {
@@ -28,6 +29,6 @@ export function assumedFor(setup: Setup, known: Values, ask?: string): Values {
 		}
 	};
 	round((of) => !derived.has(of.id));
-	round((of) => derived.has(of.id));
+	if (!inputsOnly) round((of) => derived.has(of.id));
 	return taken;
 }

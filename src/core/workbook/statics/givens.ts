@@ -8,6 +8,7 @@ const degree = Math.PI / 180;
 
 function rangeOf(of: Quantity): string {
 	const low = shown(of.min, of.unit);
+	if (of.whole) return `must be a whole number from ${of.min} to ${of.max}`;
 	if (of.max >= 1e6 && of.min === 0) return of.open ? 'must be above 0' : 'must not be below 0';
 	if (of.max >= 1e6) return 'is far outside anything this model can describe';
 	return `must lie ${of.open ? 'above' : 'between'} ${low} ${of.open ? 'and at most' : 'and'} ${shown(of.max, of.unit)}`;

@@ -9,6 +9,7 @@ import type { Quantity } from './types.ts';
  */
 export function trialValues(of: Quantity): number[] {
 	const inRange = (x: number) => x >= of.min && x <= of.max && !(of.open && x === of.min);
+	if (of.whole) return Array.from({ length: of.max - of.min + 1 }, (_, i) => of.min + i);
 	if (of.unit === 'rad' && Number.isFinite(of.max - of.min)) {
 		const count = Math.ceil((of.max - of.min) / (Math.PI / 1440));
 		const span = of.max - of.min;
@@ -28,5 +29,6 @@ export function isInRange(of: Quantity, value: number): boolean {
 	const slack = 1e-12 * Math.max(1, Math.abs(value));
 	if (Number.isNaN(value) || !Number.isFinite(value)) return false;
 	if (of.open && value <= of.min) return false;
+	if (of.whole && Math.abs(value - Math.round(value)) > 1e-9) return false;
 	return value >= of.min - slack && value <= of.max + slack;
 }

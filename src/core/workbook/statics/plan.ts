@@ -92,25 +92,47 @@ export function namesUsed(steps: Step[]): Set<string> {
 	);
 }
 
-/** Supposes one unknown known, and looks for an equation that then closes on itself. */
+/** Ways that suppose one unknown known, each with an equation that then closes on itself. */
+function waysSupposing(
+	setup: Setup,
+	known: ReadonlySet<string>,
+	ask: string,
+	supposed: string
+): Step[][] {
+	const have = new Set([...known, supposed]);
+	const inner = follow(setup, have, undefined, false);
+	inner.forEach((step) => have.add(step.gives));
+	if (!have.has(ask)) return [];
+	const used = new Set(inner.map((step) => step.relation));
+	return setup.relations.flatMap((relation): Step[][] => {
+		if (used.has(relation) || !namesOf(relation).every((name) => have.has(name))) return [];
+		const path = needed(inner, namesOf(relation));
+		if (![...namesOf(relation), ...path.flatMap(needsOf)].includes(supposed)) return [];
+		const trial: Step = { kind: 'trial', relation, gives: supposed, inner: path };
+		return [supposed === ask ? [trial] : [trial, ...needed(inner, [ask])]];
+	});
+}
+
+/**
+ * Every way that tries values of the asked quantity itself until an equation closes.
+ * @param setup the set-up
+ * @param known ids of the givens
+ * @param ask id of the wanted quantity
+ * @returns one way for each equation that can close
+ * Source: derived
+ */
+export function trialWays(setup: Setup, known: ReadonlySet<string>, ask: string): Step[][] {
+	return waysSupposing(setup, known, ask, ask);
+}
+
+/** The first way by supposing: the asked quantity, then plain inputs, then the rest. */
 function supposing(setup: Setup, known: ReadonlySet<string>, ask: string): Step[] | undefined {
 	const derived = new Set(setup.relations.map((relation) => relation.gives));
 	const unknown = setup.quantities.map((each) => each.id).filter((id) => !known.has(id));
 	const rank = (id: string) => (id === ask ? 0 : derived.has(id) ? 2 : 1);
 	for (const supposed of unknown.sort((a, b) => rank(a) - rank(b))) {
-		const have = new Set([...known, supposed]);
-		const inner = follow(setup, have, undefined, false);
-		inner.forEach((step) => have.add(step.gives));
-		if (!have.has(ask)) continue;
-		const used = new Set(inner.map((step) => step.relation));
-		for (const relation of setup.relations) {
-			if (used.has(relation) || !namesOf(relation).every((name) => have.has(name))) continue;
-			const path = needed(inner, namesOf(relation));
-			const touched = new Set([...namesOf(relation), ...path.flatMap(needsOf)]);
-			if (!touched.has(supposed)) continue;
-			const trial: Step = { kind: 'trial', relation, gives: supposed, inner: path };
-			return supposed === ask ? [trial] : [trial, ...needed(inner, [ask])];
-		}
+		const [way] = waysSupposing(setup, known, ask, supposed);
+		if (way) return way;
 	}
 	return undefined;
 }
@@ -120,7 +142,7 @@ function supposing(setup: Setup, known: ReadonlySet<string>, ask: string): Step[
  * @param setup the set-up
  * @param known ids of the givens
  * @param ask id of the wanted quantity
- * @param suppose false: leave out ways that need two equations at once; 'only': look for no others
+ * @param suppose false: leave out ways that need two equations at once
  * @returns the steps, in order; undefined when the givens do not settle it
  * Valid for one equation at a time, or two that share one unknown.
  * Source: derived
@@ -129,9 +151,8 @@ export function planSteps(
 	setup: Setup,
 	known: ReadonlySet<string>,
 	ask: string,
-	suppose: boolean | 'only' = true
+	suppose = true
 ): Step[] | undefined {
-	if (suppose === 'only') return supposing(setup, known, ask);
 	const steps = follow(setup, known, ask);
 	if (known.has(ask) || steps.some((step) => step.gives === ask)) return needed(steps, [ask]);
 	return suppose ? supposing(setup, known, ask) : undefined;

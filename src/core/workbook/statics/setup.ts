@@ -1,9 +1,9 @@
-import { parse } from '../algebra/expression.ts';
+import { parse, type Expression } from '../algebra/expression.ts';
 import { namesIn } from '../algebra/tree.ts';
 import type { Relation, Setup } from './types.ts';
 
 /** One equation as written in a family's file: quantity, formula, reason. */
-export type Line = [gives: string, formula: string, why: string];
+export type Line = [gives: string, formula: string | Expression, why: string];
 
 /**
  * Builds a set-up from equations written as text, and checks that they fit its quantities.
@@ -19,7 +19,7 @@ export function buildSetup(plan: Omit<Setup, 'relations'> & { lines: Line[] }): 
 	const all = new Set(lines.map(([gives]) => gives));
 	const given = new Set<string>();
 	const relations = lines.map(([gives, text, why]): Relation => {
-		const formula = parse(text);
+		const formula = typeof text === 'string' ? parse(text) : text;
 		for (const name of [gives, ...namesIn(formula)])
 			if (!ids.has(name)) throw new RangeError(`set-up ${plan.id}: "${name}" is no quantity of it`);
 		if (given.has(gives)) throw new RangeError(`set-up ${plan.id}: two equations give "${gives}"`);

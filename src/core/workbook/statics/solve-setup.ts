@@ -2,7 +2,7 @@ import type { Values } from '../algebra/evaluate.ts';
 import { assumedFor } from './defaults.ts';
 import { checkGivens } from './givens.ts';
 import { missingSentence } from './missing.ts';
-import { namesUsed, planSteps } from './plan.ts';
+import { namesUsed, planSteps, trialWays } from './plan.ts';
 import { refusalSentence } from './refusal.ts';
 import { completed, runSteps, type Outcome, type Refusal } from './run.ts';
 import { contradictions } from './surplus.ts';
@@ -14,9 +14,13 @@ function findWay(setup: Setup, known: Values, ask: string) {
 	const ids = new Set(Object.keys(known));
 	const direct = planSteps(setup, ids, ask, false);
 	if (direct) return { steps: direct, start: known, assumed: {} };
-	const assumed = assumedFor(setup, known, ask);
-	const start = { ...known, ...assumed };
-	const steps = planSteps(setup, new Set(Object.keys(start)), ask);
+	const attempt = (inputsOnly: boolean) => {
+		const assumed = assumedFor(setup, known, ask, inputsOnly);
+		const start = { ...known, ...assumed };
+		return { assumed, start, steps: planSteps(setup, new Set(Object.keys(start)), ask) };
+	};
+	const plain = attempt(true);
+	const { assumed, start, steps } = plain.steps ? plain : attempt(false);
 	if (!steps) return undefined;
 	const used = namesUsed(steps);
 	const needed = Object.entries(assumed).filter(([id]) => used.has(id));
@@ -24,19 +28,23 @@ function findWay(setup: Setup, known: Values, ask: string) {
 }
 
 /**
- * Takes the steps; where one in the middle leaves a whole stretch open, the asked quantity itself
- * is tried instead, so that no solution inside the stretch is lost.
+ * Takes the steps; where they leave a whole stretch open, the asked quantity itself is tried in
+ * every equation that can close, so that neither a solution inside the stretch nor an equation
+ * that says more is lost.
  */
 function takeWay(setup: Setup, steps: Step[], start: Values, ask: string, refused: Refusal[]) {
 	const outcomes = runSteps(setup, steps, start, refused);
-	const isOpen = (outcome: Outcome) => Object.keys(outcome.along).some((id) => id !== ask);
-	if (!outcomes.some(isOpen) && (outcomes.length > 0 || !refused.some((each) => each.open)))
-		return { steps, outcomes };
-	const known = new Set(Object.keys(start));
-	const other = planSteps(setup, known, ask, 'only');
-	if (!other) return { steps, outcomes };
-	refused.length = 0;
-	return { steps: other, outcomes: runSteps(setup, other, start, refused) };
+	const isOpen = (outcome: Outcome) => Object.keys(outcome.along).length > 0;
+	const settled = outcomes.length > 0 || !refused.some((each) => each.open);
+	if (!outcomes.some(isOpen) && settled) return { steps, outcomes };
+	const tried = trialWays(setup, new Set(Object.keys(start)), ask).map((way) => {
+		const refusals: Refusal[] = [];
+		return { steps: way, outcomes: runSteps(setup, way, start, refusals), refusals };
+	});
+	const best = tried.find((each) => !each.outcomes.some(isOpen)) ?? tried[0];
+	if (!best) return { steps, outcomes };
+	refused.splice(0, refused.length, ...best.refusals);
+	return best;
 }
 
 /** Fills in what follows from one outcome, with the remaining assumed values where they help. */

@@ -33,6 +33,8 @@ export type Quantity = {
 	open?: boolean;
 	/** Taken, and said so, when not given and needed: a number, or the id of a quantity that was given. */
 	default?: number | string;
+	/** True where only whole numbers make sense (hands, fingers). */
+	whole?: boolean;
 	/** Marks lengths that are easily doubled or halved. */
 	round?: 'radius' | 'diameter';
 };

@@ -60,7 +60,7 @@ function lineOf(setup: Setup, step: Step, values: Values): WorkingLine[] {
 		...inner,
 		{
 			gives,
-			why: `${why} Only one value of ${symbolText(setup, gives)} fits both sides.`,
+			why: `${why} The ${symbolText(setup, gives)} is found by trial: both sides must agree.`,
 			symbols: equation,
 			numbers: check
 		}
