@@ -47,11 +47,11 @@ describe('the hang family is the hang of the core (own, not outside)', () => {
 			});
 			fc.assert(
 				fc.property(givensOf(setup), more, (given, extra) => {
-					const all = { ...given, ...extra };
+					const all: Record<string, number> = { ...given, ...extra };
 					const load = loadAtNetMass(all.netMass!, {
 						hangingMass: all.hangingMass!,
-						ropeAngle: all.ropeAngle,
-						push: all.push
+						ropeAngle: all.ropeAngle!,
+						push: all.push!
 					});
 					const wanted = evaluateHang(hangFrom(all, lawOf(all)), load);
 					for (const ask of [

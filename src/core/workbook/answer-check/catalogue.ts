@@ -1,6 +1,5 @@
 import type { Values } from '../algebra/evaluate.ts';
 import { isolate } from '../algebra/isolate.ts';
-import { numberText } from '../algebra/number-text.ts';
 import { assumedFor } from '../statics/defaults.ts';
 import { checkGivens } from '../statics/givens.ts';
 import { namesUsed } from '../statics/plan.ts';
@@ -8,20 +7,14 @@ import { completed, runSteps } from '../statics/run.ts';
 import { solveSetup } from '../statics/solve-setup.ts';
 import type { Answer, Relation, Setup, Step } from '../statics/types.ts';
 import { givenSlips } from './given-slips.ts';
-import { functionSlips, nameSlips, roundingSlips, sumSlips } from './mutations.ts';
+import { functionSlips } from './function-slips.ts';
+import { nameSlips } from './name-slips.ts';
+import { resultSlips } from './result-slips.ts';
+import { roundingSlips } from './rounding-slips.ts';
+import type { Slip } from './slip.ts';
+import { sumSlips } from './sum-slips.ts';
 
-/** A slip and the answer it leads to in this very problem. */
-export type Slip = {
-	slip: string;
-	words: string;
-	/** Quantity whose step went wrong. */
-	step: string;
-	value: number;
-	/** 1 named first, 3 last. */
-	rank: number;
-};
-
-/** The most slips looked for in one problem: more would match wrong answers by chance. */
+/** The most different numbers looked for in one problem: more would match wrong answers by chance. */
 export const catalogueSize = 60;
 
 function relationsIn(steps: Step[]): Relation[] {
@@ -54,80 +47,6 @@ function withoutRanges(setup: Setup, steps: Step[]): Setup {
 		derived.has(each.id) ? { ...each, min: -Infinity, max: Infinity, open: false } : each
 	);
 	return { ...setup, quantities };
-}
-
-/** Slips in the last line: another quantity, the wrong sign, the wrong unit. */
-function resultSlips(setup: Setup, values: Values, ask: string, right: number): Slip[] {
-	const of = setup.quantities.find((each) => each.id === ask)!;
-	const slips: Slip[] = [];
-	const add = (slip: string, words: string, value: number, rank: number, step = ask) =>
-		slips.push({ slip, words, step, value, rank });
-	for (const each of setup.quantities) {
-		const value = values[each.id];
-		if (each.id === ask || each.unit !== of.unit || value === undefined || value === 0) continue;
-		const kind = each.symbol === of.symbol ? 'swapped-parts' : 'other-quantity';
-		add(kind, `this is the ${each.name}, not the ${of.name}`, value, 2, each.id);
-	}
-	add('sign', 'the answer has the wrong sign', -right, 1);
-	if (of.unit === 'rad') {
-		add(
-			'radians-for-degrees',
-			'an angle in radians was given as if in degrees',
-			(right * Math.PI) / 180,
-			1
-		);
-		add(
-			'radians-for-degrees',
-			'an angle in degrees was given as if in radians',
-			(right * 180) / Math.PI,
-			1
-		);
-		add(
-			'angle-from-normal',
-			'the angle was given from the other side (90° minus it)',
-			Math.PI / 2 - right,
-			1
-		);
-		const tangent = Math.tan(right);
-		add(
-			'inverse-not-taken',
-			'the tangent was given instead of the angle',
-			(tangent * Math.PI) / 180,
-			1
-		);
-	}
-	if (of.unit === 'N') {
-		add(
-			'mass-for-weight',
-			'this is the force divided by g: a mass',
-			right / (values.gravity ?? 9.80665),
-			1
-		);
-		add(
-			'weight-times-g',
-			'it was multiplied by g once too often',
-			right * (values.gravity ?? 9.80665),
-			2
-		);
-	}
-	if (of.unit === 'kg')
-		add(
-			'weight-for-mass',
-			'this is the weight, not the mass',
-			right * (values.gravity ?? 9.80665),
-			1
-		);
-	if (of.unit === '1' && right !== 0)
-		add('upside-down', 'the ratio was turned upside down', 1 / right, 2);
-	for (const power of [10, 100, 1000])
-		for (const factor of [power, 1 / power])
-			add(
-				'power-of-ten',
-				`a factor of ${numberText(power)} too ${factor > 1 ? 'large' : 'small'}`,
-				right * factor,
-				3
-			);
-	return slips;
 }
 
 /**
@@ -189,10 +108,14 @@ function distinct(slips: Slip[], answer: Answer): Slip[] {
 			each.upTo === undefined ? near(value, each.value) : each.value <= value && value <= each.upTo
 		);
 	const kept: Slip[] = [];
+	let values = 0;
 	for (const slip of slips.sort((a, b) => a.rank - b.rank)) {
 		if (!Number.isFinite(slip.value) || slip.value === 0 || right(slip.value)) continue;
-		if (kept.some((other) => near(other.value, slip.value))) continue;
+		const same = kept.filter((other) => near(other.value, slip.value));
+		// Two slips may lead to one number: both are named, but no third.
+		if (same.length > 1 || same.some((other) => other.slip === slip.slip)) continue;
+		if (same.length === 0 && (values += 1) > catalogueSize) break;
 		kept.push(slip);
 	}
-	return kept.slice(0, catalogueSize);
+	return kept;
 }

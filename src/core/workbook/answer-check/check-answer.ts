@@ -3,8 +3,9 @@ import { chooseSetup, type Family } from '../statics/family.ts';
 import { solveSetup } from '../statics/solve-setup.ts';
 import type { Unit } from '../statics/types.ts';
 import { workingLines, type WorkingLine } from '../statics/working.ts';
-import { slipCatalogue, type Slip } from './catalogue.ts';
+import { slipCatalogue } from './catalogue.ts';
 import { parseAnswer, type AnswerReading } from './parse-answer.ts';
+import type { Slip } from './slip.ts';
 
 /** A slip that fits an answer, with the step where it happened as it should read. */
 export type MatchedSlip = Slip & { line?: WorkingLine };
@@ -35,7 +36,7 @@ const matched = (slips: Slip[], readings: AnswerReading[]): Slip[] =>
  * @param given the problem's givens, SI and radians
  * @param ask id of the asked quantity
  * @param text the answer as typed, with or without unit
- * @returns verdict, sentence and matching slips; `close` means within 0.6 %, as rounding on the way makes it
+ * @returns verdict, sentence and matching slips; `close` means within 1 %, as rounding on the way makes it
  * Errors: RangeError when `ask` is no quantity of the arrangement.
  * Source: derived
  * Example: for a 20 kg crate with coefficient 0.7, "93.5 N" (kinetic coefficient, say) names its slip.
@@ -65,15 +66,6 @@ export function checkAnswer(
 	);
 	if (inStretch || right.some((value) => readings.some((reading) => fits(reading, value))))
 		return result('right', 'This agrees with the right answer to the digits given.');
-	if (
-		right.some((value) =>
-			readings.some((r) => Math.abs(r.value - value) <= 0.006 * Math.abs(value))
-		)
-	)
-		return result(
-			'close',
-			'This is within 0.6 % of the right answer: something was rounded on the way.'
-		);
 	const lines = workingLines(setup, answer);
 	const found = matched(slipCatalogue(setup, given, ask, answer), readings).map(
 		(slip): MatchedSlip => {
@@ -81,12 +73,21 @@ export function checkAnswer(
 			return line ? { ...slip, line } : slip;
 		}
 	);
+	const words = found.map((slip) => slip.words).join('; or ');
+	const isClose = right.some((value) =>
+		readings.some((reading) => Math.abs(reading.value - value) <= 0.01 * Math.abs(value))
+	);
+	if (isClose)
+		return result(
+			'close',
+			`This is within 1 % of the right answer: ${words || 'something was rounded on the way'}.`,
+			found
+		);
 	if (found.length === 0)
 		return result(
 			'unmatched',
 			'This differs from the right answer, and no common slip leads to it.'
 		);
-	const words = found.map((slip) => slip.words).join('; or ');
 	const few = readings.every((reading) => reading.digits < fewestDigits);
 	return result(
 		'slip',
