@@ -86,7 +86,8 @@ export function roots(f: (x: number) => number, grid: number[], tolerance: numbe
 			after !== undefined &&
 			value * next > 0 &&
 			next * after > 0 &&
-			Math.abs(next) < Math.abs(value) &&
+			// Less than rounding is no dip.
+			Math.abs(next) < Math.abs(value) * (1 - 1e-9) &&
 			Math.abs(next) <= Math.abs(after)
 		) {
 			const bottom = dip(f, x, grid[index + 2]!);

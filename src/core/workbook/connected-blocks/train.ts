@@ -15,6 +15,7 @@ export const train = buildSetup({
 		'Two bodies are coupled one behind the other on a level floor, and the front one is pulled.',
 	notes: [
 		'The front body is without friction when its coefficient is 0 (a team that pulls a load, say).',
+		'A push from behind is the same with the two bodies exchanged; the coupling is then their contact.',
 		'Use static coefficients for the start, kinetic ones once it moves. The coupling force holds for motion.'
 	],
 	quantities: [

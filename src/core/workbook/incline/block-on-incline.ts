@@ -18,6 +18,7 @@ export const blockOnIncline = buildSetup({
 	notes: [
 		'Up the slope counts positive, for friction and for acceleration.',
 		'The angle of the force counts from the up-slope direction, positive away from the surface; its elevation counts from the level.',
+		'A negative hold force means that it rests by itself; its size is the force down the slope that would start it.',
 		'Free sliding means: no force but weight, normal force and friction.'
 	],
 	quantities: [
@@ -51,7 +52,12 @@ export const blockOnIncline = buildSetup({
 		q.signedForce('steadyDownForce', 'force for steady sliding down', 'P_d'),
 		q.slope('reposeAngle', 'steepest slope on which it rests by itself', '\\theta_s'),
 		q.slope('steadyAngle', 'slope of steady free sliding', '\\theta_k'),
-		q.force('leastUpForce', 'least force that starts it up, at its best angle', 'P_b')
+		q.force('leastUpForce', 'least force that starts it up, at its best angle', 'P_b'),
+		q.force('smoothForce', 'force along this line that would hold it without friction', 'P_0'),
+		q.fraction('efficiency', 'efficiency of pulling it up', '\\eta'),
+		q.length('distance', 'distance slid down from rest', 'd'),
+		q.time('slideTime', 'time of sliding freely down from rest', 't'),
+		q.speed('endSpeed', 'speed after sliding freely down from rest', 'v')
 	],
 	lines: [
 		['weight', 'mass*gravity', 'Weight is mass times g.'],
@@ -94,7 +100,19 @@ export const blockOnIncline = buildSetup({
 		],
 		['reposeAngle', 'atan(muStatic)', 'W sin θ equals μ W cos θ: the weight cancels.'],
 		['steadyAngle', 'atan(muKinetic)', 'The same with kinetic friction.'],
-		['leastUpForce', 'weight*sin(slope + reposeAngle)', 'Best at the friction angle off the slope.']
+		[
+			'leastUpForce',
+			'weight*sin(slope + reposeAngle)',
+			'Best at the friction angle off the slope.'
+		],
+		[
+			'smoothForce',
+			'weight*sin(slope)/cos(forceAngle)',
+			'Without friction only the weight along the slope counts.'
+		],
+		['efficiency', 'smoothForce/startUpForce', 'Useful force over real force.'],
+		['slideTime', 'sqrt(2*distance/freeDown)', 'Even acceleration from rest.'],
+		['endSpeed', 'sqrt(2*distance*freeDown)', 'Even acceleration from rest.']
 	],
 	limits: [...['frictionLimit', 'holdForce', 'startUpForce', 'reposeAngle', 'leastUpForce']],
 	regime: judgeIncline,

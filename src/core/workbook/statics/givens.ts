@@ -94,5 +94,9 @@ export function checkGivens(setup: Setup, given: Values): { known: Values; warni
 			warnings.push(...remark(of, value));
 		} else warnings.push(complaint(of, value));
 	}
+	if ((known.muKinetic ?? 0) > (known.muStatic ?? Infinity))
+		warnings.push(
+			`muKinetic = ${numberText(known.muKinetic!)} is above muStatic = ${numberText(known.muStatic!)}: sliding friction is not stronger than the static limit; check both.`
+		);
 	return { known, warnings };
 }

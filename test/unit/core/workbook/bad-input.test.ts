@@ -135,3 +135,14 @@ describe('bad input: says which given is at fault and why, and solves what is st
 		expect(assumed).toEqual({ gravity: 9.80665, forceAngle: 0 });
 	});
 });
+
+describe('coefficients that do not go together', () => {
+	test('a kinetic coefficient above the static one is questioned', () => {
+		const { warnings } = solve(
+			'level-floor',
+			{ mass: 10, muStatic: 0.3, muKinetic: 0.4, force: 50 },
+			'friction'
+		);
+		expect(warnings.join()).toMatch(/muKinetic = 0.4 is above muStatic = 0.3/);
+	});
+});
