@@ -6,6 +6,8 @@ import { evaluateHang } from '#core/strength/evaluate-hang.ts';
 import type { FrictionLaw } from '#core/types.ts';
 import { hangFrom } from '#core/workbook/hang/hang-formulas.ts';
 import { hang } from '#core/workbook/hang/hang.ts';
+import { textbookTwin } from '#core/workbook/hang/textbook-twin.ts';
+import { incline } from '#core/workbook/incline/incline.ts';
 import { within } from '#test/within.ts';
 import { givensOf } from '../../properties/workbook/samples.ts';
 
@@ -145,5 +147,18 @@ describe('the hang family is the hang of the core (own, not outside)', () => {
 			hang.solve({ ...base, slope: 32 * degree, coefficient, arrangement: 1 }, 'netMass');
 		expect([at(0.64).regime, at(0.6).regime]).toEqual(['any load', 'no load']);
 		expect(at(Math.tan(32 * degree)).regime).toBe('any');
+	});
+
+	test('the textbook twin has the same forces as one hand', () => {
+		const given = { ...base, slope: 31 * degree, ropeAngle: 10 * degree, referenceForce: 500 };
+		const whole = hangFrom(given, { kind: 'adhesion', coefficient: 0.45, shearStrength: 42e3 });
+		const load = loadAtNetMass(55, { hangingMass: 70, ropeAngle: 10 * degree });
+		const wanted = evaluateHang(whole, load);
+		const twin = textbookTwin(whole, 55)!;
+		const at = (ask: string) => incline.solve(twin.given, ask).solutions[0]!.value;
+		within(at('normal'), wanted.normal, { relative: 1e-12 });
+		within(at('frictionNeeded'), wanted.tangential, { relative: 1e-12 });
+		within(at('frictionLimit'), wanted.frictionLimit, { relative: 1e-12 });
+		expect(textbookTwin({ ...whole, slope: -0.4 }, 70)).toBeUndefined();
 	});
 });

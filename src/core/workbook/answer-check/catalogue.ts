@@ -110,7 +110,7 @@ function distinct(slips: Slip[], answer: Answer): Slip[] {
 	const kept: Slip[] = [];
 	let values = 0;
 	for (const slip of slips.sort((a, b) => a.rank - b.rank)) {
-		if (!Number.isFinite(slip.value) || slip.value === 0 || right(slip.value)) continue;
+		if (!Number.isFinite(slip.value) || right(slip.value)) continue;
 		const same = kept.filter((other) => near(other.value, slip.value));
 		// Two slips may lead to one number: both are named, but no third.
 		if (same.length > 1 || same.some((other) => other.slip === slip.slip)) continue;

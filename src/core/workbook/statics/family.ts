@@ -24,8 +24,8 @@ export type Family = {
 	setups: Setup[];
 	/** Solves for any quantity from enough of the others. */
 	solve: (given: Values, ask: string) => Answer;
-	/** The way to the answer as lines of TeX. */
-	working: (given: Values, ask: string) => WorkingLine[];
+	/** The way to the answer (or to a further solution) as lines of TeX. */
+	working: (given: Values, ask: string, which?: number) => WorkingLine[];
 	/** Free-body diagram of the state that the givens (and the answer to `ask`) describe. */
 	diagram: (given: Values, ask?: string) => Diagram | undefined;
 	/** What would change the regime. */
@@ -100,9 +100,9 @@ export function makeFamily(id: string, title: string, setups: Setup[]): Family {
 	return {
 		...{ id, title, setups, solve },
 		quantities: quantitiesOf(setups),
-		working(given, ask) {
+		working(given, ask, which = 0) {
 			const answer = solve(given, ask);
-			return workingLines(setupOf(answer), answer);
+			return workingLines(setupOf(answer), answer, which);
 		},
 		diagram(given, ask) {
 			const { setup } = chooseSetup(setups, given, ask);

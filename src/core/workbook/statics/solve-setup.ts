@@ -1,13 +1,13 @@
 import type { Values } from '../algebra/evaluate.ts';
 import { assumedFor } from './defaults.ts';
 import { checkGivens } from './givens.ts';
+import { judge } from './judge.ts';
 import { missingSentence } from './missing.ts';
 import { namesUsed, planSteps, trialWays } from './plan.ts';
 import { refusalSentence } from './refusal.ts';
 import { completed, runSteps, type Outcome, type Refusal } from './run.ts';
 import { contradictions } from './surplus.ts';
 import type { Answer, Setup, Solution, Step, Verdict } from './types.ts';
-import { shown } from './units.ts';
 
 /** Finds a way without, then with, assumed values. */
 function findWay(setup: Setup, known: Values, ask: string) {
@@ -58,6 +58,8 @@ function verdictWithout(setup: Setup, ask: string, start: Values, refused: Refus
 	const values = completed(setup, { ...start, ...(refused[0]?.values ?? {}) });
 	const physics = setup.noLimit?.(values, ask);
 	if (physics) return physics;
+	const judged = setup.regime(values);
+	if (judged?.regime === 'lifts off') return judged;
 	const because = refused[0]
 		? refusalSentence(setup, refused[0])
 		: 'No value in the allowed range fits these givens.';
@@ -111,21 +113,13 @@ export function solveSetup(setup: Setup, given: Values, ask: string): Answer {
 		return { value: values[ask]!, unit: of.unit, ...(upTo === undefined ? {} : { upTo }) };
 	});
 	const values = outcomes.map((outcome) => filled(setup, outcome));
-	const verdict = judge(setup, ask, solutions, values);
+	const used = namesUsed(steps);
+	const verdict = judge(
+		setup,
+		ask,
+		own.filter((id) => used.has(id)),
+		solutions,
+		values
+	);
 	return answer(verdict, { solutions, values, steps, assumed, warnings: extra });
-}
-
-function judge(setup: Setup, ask: string, solutions: Solution[], values: Values[]): Verdict {
-	const stretch = solutions.find((each) => each.upTo !== undefined);
-	if (stretch) {
-		const from = shown(stretch.value, stretch.unit);
-		const because = `${ask} cancels or does not matter between ${from} and ${shown(stretch.upTo!, stretch.unit)}: every value there fits.`;
-		return { regime: 'any', because };
-	}
-	if (setup.limits.includes(ask))
-		return {
-			regime: 'about to slip',
-			because: 'The asked value is the one at which it is about to start.'
-		};
-	return setup.regime(values[0]!) ?? { regime: 'determined', because: 'The equations settle it.' };
 }
