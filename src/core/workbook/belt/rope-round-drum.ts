@@ -6,7 +6,7 @@ import { buildSetup } from '../statics/setup.ts';
 /**
  * A rope or belt round a drum that does not turn, or turns beneath it.
  * Formula: larger force / smaller force ≤ exp(μ β); in a groove of half angle γ, μ/sin γ for μ.
- * Valid for: a limp, light rope. Source: openstaxUniversityPhysics for dry friction; the exponential law: derived
+ * Valid for: a limp, light rope. Source: derived
  */
 export const ropeRoundDrum = buildSetup({
 	id: 'rope-round-drum',

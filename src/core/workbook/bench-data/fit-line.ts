@@ -16,7 +16,7 @@ export type LineFit = Fit & {
  * @returns coefficient, intercept (N), their standard errors, residuals
  * Valid for: errors of the same size at every load.
  * Errors: RangeError naming the pair at fault, or that all loads are the same.
- * Source: nistStrd (checked against Norris)
+ * Source: nistStrd, Norris (checked against it).
  * Example: pairs (10, 6), (20, 10), (30, 14) give coefficient 0.4 and intercept 2 N.
  */
 export function fitLine(pairs: Pair[]): LineFit {

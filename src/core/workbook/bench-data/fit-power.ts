@@ -50,7 +50,7 @@ function normalEquations(pairs: Pair[], logFactor: number, exponent: number) {
  * @returns factor, exponent, their standard errors, residuals, and the ratio at the middle load
  * Valid for: errors of the same size at every load.
  * Errors: RangeError naming the pair at fault, or that the load does not vary.
- * Source: nistStrd (checked against DanWood)
+ * Source: nistStrd, DanWood (checked against it).
  * Example: pairs (1, 0.5), (4, 1), (16, 2) give factor 0.5 and exponent 0.5.
  */
 export function fitPower(pairs: Pair[]): PowerFit {

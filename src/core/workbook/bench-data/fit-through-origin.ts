@@ -10,7 +10,7 @@ export type ProportionalFit = Fit & { coefficient: number; coefficientError: num
  * @returns coefficient (no unit), its standard error, residuals
  * Valid for: errors of the same size at every load.
  * Errors: RangeError naming the pair at fault.
- * Source: nistStrd (checked against NoInt1 and NoInt2)
+ * Source: nistStrd, NoInt1 and NoInt2 (checked against it).
  * Example: pairs (4, 3), (5, 4), (6, 4) give 0.7272727 ± 0.0420827.
  */
 export function fitThroughOrigin(pairs: Pair[]): ProportionalFit {

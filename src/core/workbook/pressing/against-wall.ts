@@ -7,7 +7,7 @@ import { buildSetup } from '../statics/setup.ts';
  * A block pressed against an upright wall by one force, perhaps slanted.
  * Formula: N = F cos α; it rests while |W − F sin α| ≤ μ_s N.
  * Sign: forceAngle positive upwards; friction and acceleration positive upwards.
- * Valid for: a block that does not turn. Source: openstaxUniversityPhysics for dry friction
+ * Valid for: a block that does not turn. Source: openstaxUniversityPhysics, section 6.2.
  */
 export const againstWall = buildSetup({
 	id: 'against-wall',

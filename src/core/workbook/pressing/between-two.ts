@@ -5,7 +5,7 @@ import { buildSetup } from '../statics/setup.ts';
 /**
  * Something pressed between two upright faces: a book between hands, a climber between walls.
  * Formula: W ≤ (μ₁ + μ₂) N.
- * Valid for: upright, parallel faces. Source: openstaxUniversityPhysics for dry friction
+ * Valid for: upright, parallel faces. Source: openstaxUniversityPhysics, section 6.2.
  */
 export const betweenTwo = buildSetup({
 	id: 'between-two',
