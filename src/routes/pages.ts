@@ -1,5 +1,11 @@
 /** The site's pages in the order of the navigation. */
 export const pages = [
 	{ path: '/', name: 'Explore' },
+	{ path: '/mechanisms/', name: 'Mechanisms' },
 	{ path: '/sources/', name: 'Sources and cautions' }
+] as const;
+
+/** Pages that stand under another one: reached from there, not from the navigation. */
+export const subPages = [
+	{ path: '/mechanisms/stories/', name: 'Which stories can tell it?' }
 ] as const;
