@@ -7,7 +7,7 @@ export { evaluateHang } from './strength/evaluate-hang.ts';
 export { loadElasticity } from './strength/load-elasticity.ts';
 export { enduranceFraction, enduranceTime } from './strength/endurance.ts';
 export { tendonForces } from './strength/tendon-forces.ts';
-export { holdingWindow } from './region/window-in-range.ts';
+export { holdingWindow } from './region/holding-window.ts';
 export { holdingRegion } from './region/holding-region.ts';
 export type { Family } from './workbook/statics/family.ts';
 export type { Answer } from './workbook/statics/types.ts';

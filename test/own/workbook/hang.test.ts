@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { loadAtNetMass } from '#core/mechanics/load-at-net-mass.ts';
-import { holdingWindow } from '#core/region/window-in-range.ts';
+import { holdingWindow } from '#core/region/holding-window.ts';
 import { evaluateHang } from '#core/strength/evaluate-hang.ts';
 import type { FrictionLaw } from '#core/types.ts';
 import { hangFrom } from '#core/workbook/hang/hang-formulas.ts';
