@@ -59,9 +59,9 @@ function walk(
 ): number {
 	let top = first;
 	let here = density.at(first * step);
-	let above = density.at((first + 1) * step);
+	const above = density.at((first + 1) * step);
 	const direction = above > here ? 1 : -1;
-	if (direction === 1) [top, here, above] = [first + 1, above, here];
+	if (direction === 1) [top, here] = [first + 1, above];
 	for (let tried = 0; tried < 4000; tried += 1) {
 		const next = density.at((top + direction) * step);
 		if (!(next > here)) break;

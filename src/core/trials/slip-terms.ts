@@ -82,7 +82,7 @@ export function termsOf({ story, withOrder }: StoryVersion, priors: Priors): Ter
 				effects.logPrior += ropePart - (d * d) / 2;
 			}
 			if (withOrder) {
-				const g = outer[k++]!;
+				const g = outer[k]!;
 				const d = g / orderEffectSd;
 				effects.order = g;
 				effects.logPrior += orderPart - (d * d) / 2;
