@@ -1,6 +1,6 @@
 import type { LineDensity } from './line-density.ts';
 import { layLattice, type Lattice } from './lattice.ts';
-import { sumLattice, type LatticeSum } from './lattice-sum.ts';
+import { covarianceOf, sumLattice, type LatticeSum } from './lattice-sum.ts';
 import { findPeak } from './peak.ts';
 import { cholesky } from './symmetric.ts';
 
@@ -8,7 +8,7 @@ import { cholesky } from './symmetric.ts';
 export type Integral = { lattice: Lattice; sum: LatticeSum };
 
 /** Spacing allowed to be off by at most this share at double spacing, hence by its square at the full one. */
-export const allowedCoarseness = 5e-4;
+export const usualCoarseness = 5e-4;
 
 /**
  * Integrates a one-humped density to about 1e-7 of itself and returns the weighted points.
@@ -18,41 +18,43 @@ export const allowedCoarseness = 5e-4;
  * unknown whose every-second-point sum still differs.
  *
  * @param density likelihood times starting guess, told line by line
- * @param options step in posterior standard deviations, 0.2 to 1 (0.76 when left out), and depth in nats (26)
+ * @param options step in posterior standard deviations, 0.2 to 1 (0.76 when left out), depth in nats
+ * (26), and the coarseness to allow (5e-4)
  * @returns lattice and its sums
  * Source: trefethenWeideman2014; passes derived
  * Example: integrate(standardNormal).sum.logEvidence → 0 within 1e-10
  */
 export function integrate(
 	density: LineDensity,
-	options: { step?: number; depth?: number } = {}
+	options: { step?: number; depth?: number; coarseness?: number } = {}
 ): Integral {
-	const { step = 0.76, depth = 26 } = options;
+	const { step = 0.76, depth = 26, coarseness = usualCoarseness } = options;
 	const { point, covariance: curvature } = findPeak(density);
 	let [mean, covariance] = [point, curvature];
 	for (let pass = 0; pass < 6; pass += 1) {
 		const steps = mean.map(() => 1.1);
 		const coarse = layLattice(density, { mean, covariance, steps, depth: 12 });
 		const sum = sumLattice(coarse);
+		const found = covarianceOf(coarse, sum);
 		const before = covariance;
-		const ratios = sum.covariance.map((row, k) => row[k]! / before[k]![k]!);
+		const ratios = found.map((row, k) => row[k]! / before[k]![k]!);
 		// Steps far too wide for the density see one point: keep its place, and look again closer.
-		const lost = ratios.some((r) => !(r > 0.02)) || !cholesky(sum.covariance);
+		const lost = ratios.some((r) => !(r > 0.02)) || !cholesky(found);
 		mean = sum.mean;
-		covariance = lost ? before.map((row) => row.map((value) => value / 9)) : sum.covariance;
+		covariance = lost ? before.map((row) => row.map((value) => value / 9)) : found;
 		if (!lost && !coarse.cutOff && ratios.every((r) => r > 0.7 && r < 1.5)) break;
 	}
 	let steps = mean.map(() => step);
 	for (let pass = 0; ; pass += 1) {
 		const lattice = layLattice(density, { mean, covariance, steps, depth });
 		const sum = sumLattice(lattice);
-		const fine = sum.coarseness.every((c) => c <= allowedCoarseness);
+		const fine = sum.coarseness.every((c) => c <= coarseness);
 		if (fine || pass === 8) return { lattice, sum };
 		// The logarithm of the error grows at least as the inverse of the spacing: aim at half of what is allowed.
 		steps = steps.map((s, k) => {
 			const coarse = Math.min(sum.coarseness[k]!, 0.5);
-			if (coarse <= allowedCoarseness) return s;
-			return s * Math.max(0.5, Math.log(coarse) / Math.log(allowedCoarseness / 2));
+			if (coarse <= coarseness) return s;
+			return s * Math.max(0.5, Math.log(coarse) / Math.log(coarseness / 2));
 		});
 	}
 }

@@ -8,20 +8,18 @@ export type LatticeSum = {
 	weights: Float64Array;
 	/** Mean of each unknown, the innermost last. */
 	mean: number[];
-	/** Covariance of the unknowns. */
-	covariance: number[][];
 	/** How far the sum over every second point alone is off, as a share, one an unknown. */
 	coarseness: number[];
 };
 
 /**
- * Adds up a lattice: evidence, shares, mean and covariance, and a check of its own spacing.
+ * Adds up a lattice: evidence, shares and mean, and a check of its own spacing.
  *
  * Z ≈ V Σ exp(l_k). Every second point along one unknown gives the same integral at twice the spacing: for a
  * smooth density the error at the full spacing is at most about the square of that difference.
  *
  * @param lattice points, log densities and the volume V of a cell
- * @returns evidence (natural log), shares, moments in the unknowns' own units, coarseness (no unit)
+ * @returns evidence (natural log), shares, means in the unknowns' own units, coarseness (no unit)
  * Source: trefethenWeideman2014, section 5; coarseness derived from it
  * Example: sumLattice(latticeOfStandardNormal).logEvidence → 0 within 1e-10
  */
@@ -57,12 +55,25 @@ export function sumLattice(lattice: Lattice): LatticeSum {
 		logEvidence: most + Math.log(total * cell),
 		weights,
 		mean,
-		covariance: covarianceOf(lattice, weights, mean),
 		coarseness: even.map((part) => Math.abs((2 * part) / total - 1))
 	};
 }
 
-function covarianceOf(lattice: Lattice, weights: Float64Array, mean: number[]): number[][] {
+/**
+ * Covariance of a lattice's unknowns.
+ *
+ * Σ w (θ_i − mean_i)(θ_j − mean_j).
+ *
+ * @param lattice points
+ * @param sum their shares and means
+ * @returns symmetric matrix, the innermost unknown last, in the unknowns' own units
+ * Source: trefethenWeideman2014
+ * Example: covarianceOf(latticeOfStandardNormal, itsSum) → [[1]]
+ */
+export function covarianceOf(
+	lattice: Lattice,
+	{ weights, mean }: Pick<LatticeSum, 'weights' | 'mean'>
+): number[][] {
 	const { outer, outerValues, starts, inner } = lattice;
 	const covariance = mean.map(() => new Array<number>(outer + 1).fill(0));
 	const off = new Array<number>(outer + 1).fill(0);

@@ -1,3 +1,4 @@
+import { covarianceOf } from '../statistics/lattice-sum.ts';
 import { marginalOf } from '../statistics/marginal.ts';
 import { checkTrials } from './check-trials.ts';
 import type { Stopped } from './open-rows.ts';
@@ -51,7 +52,7 @@ export function openingLimit(
 	return {
 		logEvidence: sum.logEvidence,
 		lnLimitMean: Math.log(o.referenceLoad) + sum.mean[0]!,
-		lnLimitSd: Math.sqrt(sum.covariance[0]![0]!),
+		lnLimitSd: Math.sqrt(covarianceOf(lattice, sum)[0]![0]!),
 		quantiles: { q05: load(0.05), q50: load(0.5), q95: load(0.95) }
 	};
 }

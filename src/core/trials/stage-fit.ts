@@ -35,6 +35,7 @@ export const forPredictions = { step: 0.3, depth: 34 };
  * @param version story and whether the order counts
  * @param settings starting guesses and lapse
  * @param change optional extra factor on the density, for trials whose cause was not seen
+ * @param closeness spacing in posterior standard deviations, and how far down to reach, nats
  * @returns evidence, weighted points and the chance of not slipping at each; over several sessions that chance is a
  * typical day's, the session's shift averaged over its starting guess
  * Source: derived
@@ -44,11 +45,12 @@ export function fitSlip(
 	rows: readonly SlipRow[],
 	version: StoryVersion,
 	settings: Settings,
-	change: (density: LineDensity) => LineDensity = (density) => density
+	change: (density: LineDensity) => LineDensity = (density) => density,
+	closeness: { step?: number; depth?: number; coarseness?: number } = {}
 ): StageFit {
 	const { priors, lapse } = settings;
 	const density = change(slipDensity(rows, version, priors, lapse));
-	const integral = integrate(density, laying(rows.length, 0.76));
+	const integral = integrate(density, { ...laying(rows.length, 0.76), ...closeness });
 	const severalSessions = new Set(rows.map((row) => row.session)).size > 1;
 	const shrink = severalSessions ? 1 / Math.hypot(1, priors.sessionSd) : 1;
 	const predictor = slipPredictor(version, settings);

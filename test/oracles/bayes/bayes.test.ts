@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { gaussLegendre } from '#core/statistics/gauss-legendre.ts';
 import { expectedInformation } from '#core/statistics/information.ts';
 import { integrate } from '#core/statistics/integrate.ts';
+import { covarianceOf } from '#core/statistics/lattice-sum.ts';
 import type { LineDensity } from '#core/statistics/line-density.ts';
 import { linkPoint } from '#core/statistics/links.ts';
 import { logChance } from '#core/statistics/log-chance-table.ts';
@@ -85,8 +86,8 @@ describe('expected information against closed forms', () => {
 
 describe('one probit trial on a normal threshold', () => {
 	test.each(cases.probit_threshold_normal_prior_closed_form.cases)('x = $x', (c) => {
-		const update = (yes: boolean) =>
-			integrate({
+		const update = (yes: boolean) => {
+			const { lattice, sum } = integrate({
 				start: [c.prior_mean],
 				scale: [c.prior_sd],
 				enter: () => undefined,
@@ -95,7 +96,9 @@ describe('one probit trial on a normal threshold', () => {
 					const d = (mu - c.prior_mean) / c.prior_sd;
 					return logChance(yes ? z : -z, 0) - (d * d) / 2 - halfLogTwoPi - Math.log(c.prior_sd);
 				}
-			} satisfies LineDensity).sum;
+			} satisfies LineDensity);
+			return { ...sum, covariance: covarianceOf(lattice, sum) };
+		};
 		const one = update(true);
 		within(Math.exp(one.logEvidence), c.predictive, { relative: 1e-6 });
 		within(one.mean[0]!, c.post_mean_if_1, { relative: 1e-6 });
@@ -120,7 +123,7 @@ describe('the bioassay of Bayesian Data Analysis, section 3.7', () => {
 			enter: ([b]) => (beta = b!),
 			at: (alpha) => logLikelihood(alpha, beta) + logPrior(alpha, beta)
 		});
-		return { ...sum, lattice };
+		return { ...sum, lattice, covariance: covarianceOf(lattice, sum) };
 	};
 	type Answer = {
 		mean_alpha: number;
