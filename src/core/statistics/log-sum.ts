@@ -8,10 +8,13 @@
  * Source: blanchard2021
  * Example: logSum([Math.log(1), Math.log(3)]) → 1.3862943611198906
  */
-export function logSum(logs: readonly number[]): number {
-	const most = logs.reduce((a, b) => Math.max(a, b), -Infinity);
+export function logSum(logs: ArrayLike<number>): number {
+	let most = -Infinity;
+	for (let k = 0; k < logs.length; k += 1) most = Math.max(most, logs[k]!);
 	if (most === -Infinity) return -Infinity;
-	return most + Math.log(logs.reduce((sum, l) => sum + Math.exp(l - most), 0));
+	let sum = 0;
+	for (let k = 0; k < logs.length; k += 1) sum += Math.exp(logs[k]! - most);
+	return most + Math.log(sum);
 }
 
 /**

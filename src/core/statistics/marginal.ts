@@ -1,18 +1,26 @@
 import { gaussLegendre } from './gauss-legendre.ts';
 import type { Lattice } from './lattice.ts';
+import { logSum } from './log-sum.ts';
 
 const rule = gaussLegendre(6, 0, 1);
 const degree = 7;
 
-/** Natural log of the density of the single outer unknown, at even places, ascending. */
-function marginal({ outerValues, starts, logDensity }: Lattice): { at: number[]; log: number[] } {
-	const lines = [...outerValues.keys()].sort((a, b) => outerValues[a]! - outerValues[b]!);
-	const log = lines.map((line) => {
-		const values = logDensity.subarray(starts[line], starts[line + 1]);
-		const most = values.reduce((a, b) => Math.max(a, b), -Infinity);
-		return most + Math.log(values.reduce((sum, value) => sum + Math.exp(value - most), 0));
-	});
-	return { at: lines.map((line) => outerValues[line]!), log };
+/** Natural log of the density of the first unknown, at even places, ascending. */
+function marginal(lattice: Lattice): { at: number[]; log: number[] } {
+	const { outer, outerValues, outerPlaces, starts, inner, logDensity } = lattice;
+	if (outer === 0) return { at: [...inner], log: [...logDensity] };
+	const places = new Map<number, { at: number; lines: number[] }>();
+	for (let line = 0; line + 1 < starts.length; line += 1) {
+		const place = outerPlaces[line * outer]!;
+		const same = places.get(place);
+		if (same) same.lines.push(line);
+		else places.set(place, { at: outerValues[line * outer]!, lines: [line] });
+	}
+	const sorted = [...places.values()].sort((a, b) => a.at - b.at);
+	const log = sorted.map(({ lines }) =>
+		logSum(lines.map((line) => logSum(logDensity.subarray(starts[line], starts[line + 1]))))
+	);
+	return { at: sorted.map(({ at }) => at), log };
 }
 
 /** Lagrange interpolation through the places nearest to a cell; t counts places. */
@@ -28,7 +36,7 @@ function interpolate(log: readonly number[], cell: number, t: number): number {
 	return value;
 }
 
-/** The outer unknown of a lattice on its own, as a smooth density. */
+/** The first unknown of a lattice on its own, as a smooth density. */
 export type Marginal = {
 	/** The value below which a share lies, 0 < share < 1. */
 	quantile(share: number): number;
@@ -37,12 +45,12 @@ export type Marginal = {
 };
 
 /**
- * The one outer unknown of a lattice, the innermost averaged out, as a smooth density.
+ * The first unknown of a lattice, the others averaged out, as a smooth density.
  *
  * The logarithm of the marginal density is interpolated through the lattice's places by polynomials of degree 7,
  * its exponential integrated cell by cell with six Gauss–Legendre points, and the sum inverted by bisection.
  *
- * @param lattice with exactly one outer unknown
+ * @param lattice whose first unknown is wanted
  * @returns shares below values and values below shares, in the unknown's own unit
  * Source: derived
  * Example: marginalOf(latticeOfTwoStandardNormals).quantile(0.5) → 0

@@ -10,7 +10,10 @@ export type Prediction = {
 	chanceOpened: number;
 };
 
-/** Averages over one stage: of the chance P, of h(P), and their products with the other stage's belief. */
+/** Points with less belief than this change no printed digit of a sum over pairs of points. */
+const negligible = 1e-12;
+
+/** Averages over one stage: of the chance P and of h(P). */
 type Averages = { stays: number; hidden: number };
 
 function averages(weights: ArrayLike<number>, chances: ArrayLike<number>): Averages {
@@ -65,29 +68,36 @@ export function predictTogether(
 	}
 	const unseenSlips = unseen.map((place) => slip.chances(place));
 	const unseenOpens = unseen.map((place) => open.chances(place));
-	const kept = [...open.sum.weights.keys()].filter((k) => open.sum.weights[k]! > 1e-13);
+	const kept = [...open.sum.weights.keys()].filter((k) => open.sum.weights[k]! > negligible);
+	const pick = (values: ArrayLike<number>): Float64Array =>
+		Float64Array.from(kept, (k) => values[k]!);
+	const openWeights = pick(open.sum.weights);
+	const openChances = opens.map(pick);
+	const openHidden = openChances.map((chances) => chances.map(binaryEntropy));
+	const openUnseen = unseenOpens.map(pick);
 	const row = new Float64Array(kept.length);
 	const sums = places.map(() => ({ held: 0, stays: 0, hidden: 0 }));
 	let total = 0;
 	for (let i = 0; i < slip.sum.weights.length; i += 1) {
-		if (slip.sum.weights[i]! < 1e-13) continue;
+		if (slip.sum.weights[i]! < negligible) continue;
 		let mass = 0;
-		kept.forEach((k, at) => {
-			let weight = slip.sum.weights[i]! * open.sum.weights[k]!;
+		for (let k = 0; k < row.length; k += 1) {
+			let weight = slip.sum.weights[i]! * openWeights[k]!;
 			for (let j = 0; j < unseen.length; j += 1)
-				weight *= 1 - unseenSlips[j]![i]! * unseenOpens[j]![k]!;
-			row[at] = weight;
+				weight *= 1 - unseenSlips[j]![i]! * openUnseen[j]![k]!;
+			row[k] = weight;
 			mass += weight;
-		});
+		}
 		total += mass;
 		places.forEach((_, c) => {
 			const stays = slips[c]![i]!;
 			let held = 0;
 			let hidden = 0;
-			kept.forEach((k, at) => {
-				held += row[at]! * opens[c]![k]!;
-				hidden += row[at]! * binaryEntropy(opens[c]![k]!);
-			});
+			const [chances, left] = [openChances[c]!, openHidden[c]!];
+			for (let k = 0; k < row.length; k += 1) {
+				held += row[k]! * chances[k]!;
+				hidden += row[k]! * left[k]!;
+			}
 			sums[c]!.held += stays * held;
 			sums[c]!.stays += stays * mass;
 			sums[c]!.hidden += mass * binaryEntropy(stays) + stays * hidden;

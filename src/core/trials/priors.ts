@@ -3,8 +3,11 @@ export type Guess = { mean: number; sd: number };
 
 /** Starting guesses of every unknown in the two-stage model. */
 export type Priors = {
-	/** a: probits of not slipping at the reference load, plumb rope, mid-session. */
-	margin: Guess;
+	/**
+	 * a: probits of not slipping, plumb rope, mid-session; at the reference load, or at the load whose
+	 * ln(load/reference load) is `lnLoad`.
+	 */
+	margin: Guess & { lnLoad?: number };
 	/** |c|: probits per e-fold of load, half a bell from 0. */
 	loadEffectSd: number;
 	/** ln q: q = 1/(trial-to-trial scatter of ln friction), multiplies the rope term. */

@@ -48,13 +48,15 @@ export function slipDensity(
 	const sum: RowSum = severalSessions
 		? sessionSum(rows, table, priors.sessionSd)
 		: rowSum(rows, table, exact);
-	const { mean, sd } = priors.margin;
+	const { mean, sd, lnLoad = 0 } = priors.margin;
 	let outerPart = 0;
+	let centre = mean;
 	return {
 		start: [...terms.start, mean],
 		scale: [...terms.scale, sd],
 		enter(outer) {
 			const { load, rope, order, logPrior } = terms.at(outer);
+			centre = mean - load * lnLoad;
 			outerPart = logPrior - halfLogTwoPi - Math.log(sd);
 			for (let k = 0; k < rows.length; k += 1) {
 				const row = rows[k]!;
@@ -63,7 +65,7 @@ export function slipDensity(
 			sum.enter(base);
 		},
 		at(margin) {
-			const d = (margin - mean) / sd;
+			const d = (margin - centre) / sd;
 			return outerPart - (d * d) / 2 + sum.at(margin);
 		},
 		spaced: (step) => sum.spaced?.(step)

@@ -15,8 +15,8 @@ export type Place = { lnLoad: number; ropeTerm: number; order: number };
 
 /** A fitted stage: its evidence, its weighted points, and its chance of "no" at each of them. */
 export type StageFit = Integral & {
-	/** Chance that this stage does not end the trial, at each point. */
-	chances(place: Place): Float64Array;
+	/** Chance that this stage does not end the trial, at each point, its innermost unknown moved by `shift`. */
+	chances(place: Place, shift?: number): Float64Array;
 };
 
 /** With nothing to fit the answer must be the starting guess itself: reach further down, and look closer. */
@@ -56,7 +56,8 @@ export function fitSlip(
 	const predictor = slipPredictor(version, settings);
 	return {
 		...integral,
-		chances: (place) => chancesOn(integral, lapse, (outer) => predictor(place, outer, shrink))
+		chances: (place, shift = 0) =>
+			chancesOn(integral, lapse, shift, (outer) => predictor(place, outer, shrink))
 	};
 }
 
@@ -77,6 +78,7 @@ function slipPredictor(version: StoryVersion, { priors }: Settings) {
 function chancesOn(
 	{ lattice }: Integral,
 	lapse: number,
+	shift: number,
 	predictor: (outer: Float64Array) => LinePredictor
 ): Float64Array {
 	const { outer, outerValues, starts, inner } = lattice;
@@ -85,7 +87,7 @@ function chancesOn(
 	for (let line = 0; line + 1 < starts.length; line += 1) {
 		const { base, slope } = predictor(outerValues.subarray(line * outer, (line + 1) * outer));
 		for (let k = starts[line]!; k < starts[line + 1]!; k += 1)
-			chances[k] = Math.exp(lookUp(table, base + slope * inner[k]!));
+			chances[k] = Math.exp(lookUp(table, base + slope * (inner[k]! + shift)));
 	}
 	return chances;
 }
@@ -113,12 +115,12 @@ export function fitOpen(
 	const table = logChanceTable(settings.lapse);
 	return {
 		...integral,
-		chances({ lnLoad }) {
+		chances({ lnLoad }, shift = 0) {
 			const chances = new Float64Array(inner.length);
 			for (let line = 0; line + 1 < starts.length; line += 1) {
 				const reach = outerValues[line]! - lnLoad;
 				for (let k = starts[line]!; k < starts[line + 1]!; k += 1)
-					chances[k] = Math.exp(lookUp(table, reach * Math.exp(-inner[k]!)));
+					chances[k] = Math.exp(lookUp(table, reach * Math.exp(-inner[k]! - shift)));
 			}
 			return chances;
 		}

@@ -62,7 +62,7 @@ def log_evidence(trials, story, with_order, nodes):
     h = 1e-3
     for i in range(len(names)):
         for j in range(len(names)):
-            e = lambda u, w: f(best + h * (u * np.eye(len(names))[i] + w * np.eye(len(names))[j]) + (h * 2.1 if False else 0))
+            e = lambda u, w: f(best + h * (u * np.eye(len(names))[i] + w * np.eye(len(names))[j]))
             hess[i, j] = (e(1, 1) - e(1, -1) - e(-1, 1) + e(-1, -1)) / (4 * h * h)
     for i, n in enumerate(names):
         if n == "c" and best[i] < 0.05: hess[i, :] = hess[:, i] = 0; hess[i, i] = 1 / C_SD**2
@@ -110,7 +110,7 @@ if __name__ == "__main__":
         for with_order in (False, True):
             for story in STORIES:
                 size = 1 + ("+" in story) + (story != "constant") + with_order
-                n = {1: 200, 2: 120, 3: 70, 4: 46}[size]
+                n = {1: 200, 2: 120, 3: 90, 4: 84 if len(trials["load"]) < 30 else 46}[size]
                 evidence[story + (" with order" if with_order else "")] = log_evidence(trials, story, with_order, n)
                 print(name, story, with_order, evidence[story + (" with order" if with_order else "")], file=sys.stderr, flush=True)
         out[name] = {"trials": trials, "logEvidence": evidence}
