@@ -17,6 +17,9 @@ export type SurvivalFit = {
 	converged: boolean;
 };
 
+/** Variance on ln time beyond which an answer is none. */
+const flat = 1e6;
+
 /**
  * Fits how times to an event depend on one or more measures, some times known only as "at least" or "between".
  *
@@ -38,12 +41,15 @@ export function fitSurvival(o: Times & { distribution: SurvivalName }): Survival
 	const { point, hill, converged } = climb(hillAt, startOf(o, fixed), 300);
 	const coefficients = fixed ? point : point.slice(0, -1);
 	const observed = cholesky(hill.curvature!);
+	const covariance = observed ? inverseWith(observed) : point.map(() => point.map(() => NaN));
+	// Where the likelihood climbs for ever the climb ends on a plain so flat that nothing is known there.
+	const known = covariance.every((row, k) => row[k]! < flat);
 	return {
 		coefficients,
 		scale: fixed ? 1 : Math.exp(point[point.length - 1]!),
-		covariance: observed ? inverseWith(observed) : point.map(() => point.map(() => NaN)),
+		covariance,
 		logLikelihood: hill.value,
-		converged: converged && observed !== undefined
+		converged: converged && known
 	};
 }
 

@@ -10,6 +10,18 @@ export type Integral = { lattice: Lattice; sum: LatticeSum };
 /** Spacing allowed to be off by at most this share at double spacing, hence by its square at the full one. */
 export const usualCoarseness = 5e-4;
 
+/** How closely and how far down to look. */
+export type Closeness = {
+	/** Spacing in posterior standard deviations, 0.2 to 1; 0.76 when left out. */
+	step?: number;
+	/** How far below the top to reach, nats; 26 when left out. */
+	depth?: number;
+	/** How much a sum over every second point may differ, as a share; 5e-4 when left out. */
+	coarseness?: number;
+	/** Widest spacing of each unknown in its own unit, given the means: for what will be averaged later. */
+	most?: (mean: readonly number[]) => number[];
+};
+
 /**
  * Integrates a one-humped density to about 1e-7 of itself and returns the weighted points.
  *
@@ -18,16 +30,12 @@ export const usualCoarseness = 5e-4;
  * unknown whose every-second-point sum still differs.
  *
  * @param density likelihood times starting guess, told line by line
- * @param options step in posterior standard deviations, 0.2 to 1 (0.76 when left out), depth in nats
- * (26), and the coarseness to allow (5e-4)
+ * @param options how closely and how far down to look
  * @returns lattice and its sums
  * Source: trefethenWeideman2014; passes derived
  * Example: integrate(standardNormal).sum.logEvidence → 0 within 1e-10
  */
-export function integrate(
-	density: LineDensity,
-	options: { step?: number; depth?: number; coarseness?: number } = {}
-): Integral {
+export function integrate(density: LineDensity, options: Closeness = {}): Integral {
 	const { step = 0.76, depth = 26, coarseness = usualCoarseness } = options;
 	const { point, covariance: curvature } = findPeak(density);
 	let [mean, covariance] = [point, curvature];
@@ -44,7 +52,10 @@ export function integrate(
 		covariance = lost ? before.map((row) => row.map((value) => value / 9)) : found;
 		if (!lost && !coarse.cutOff && ratios.every((r) => r > 0.7 && r < 1.5)) break;
 	}
-	let steps = mean.map(() => step);
+	const most = options.most?.(mean);
+	let steps = mean.map((_, k) =>
+		Math.min(step, (most?.[k] ?? Infinity) / Math.sqrt(covariance[k]![k]!))
+	);
 	for (let pass = 0; ; pass += 1) {
 		const lattice = layLattice(density, { mean, covariance, steps, depth });
 		const sum = sumLattice(lattice);

@@ -2,7 +2,7 @@ import { marginalOf } from '../statistics/marginal.ts';
 import { checkNumber, checkTrials } from './check-trials.ts';
 import type { Priors } from './priors.ts';
 import { settingsOf } from './settings.ts';
-import type { StageFit } from './stage-fit.ts';
+import { forCaps, type StageFit } from './stage-fit.ts';
 import type { Story, Trial } from './trial.ts';
 import { openGivenSlip } from './two-stages.ts';
 
@@ -86,7 +86,7 @@ export function loadCaps(trials: readonly Trial[], o: CapOptions): Caps {
 		const both = trials.some(({ outcome }) => outcome === 'stopped');
 		readings ??= (both ? (['left-out', 'opened'] as const) : (['left-out'] as const)).map(
 			(reading) => {
-				const fit = openGivenSlip(trials, version, settings, reading);
+				const fit = openGivenSlip(trials, version, settings, reading, forCaps);
 				return { fit, below: marginalOf(fit.lattice).below };
 			}
 		);

@@ -1,5 +1,4 @@
-import type { Integral } from '../statistics/integrate.ts';
-import { integrate } from '../statistics/integrate.ts';
+import { type Closeness, type Integral, integrate } from '../statistics/integrate.ts';
 import type { LineDensity } from '../statistics/line-density.ts';
 import { logChanceTable, lookUp } from '../statistics/log-chance-table.ts';
 import { openDensity } from './open-density.ts';
@@ -19,14 +18,31 @@ export type StageFit = Integral & {
 	chances(place: Place, shift?: number): Float64Array;
 };
 
-/** With nothing to fit the answer must be the starting guess itself: reach further down, and look closer. */
-const laying = (rows: number, step: number) =>
-	rows === 0 ? { step: Math.min(step, 0.6), depth: 26 } : { step, depth: 20 };
+/**
+ * With few trials the answer is mostly the starting guess, on which each trial cuts an edge much sharper than the
+ * whole is wide: look closer. With none it must be the starting guess itself: reach further down, too.
+ */
+const laying = (rows: number) => {
+	if (rows === 0) return { step: 0.6, depth: 26 };
+	return rows < 12 ? { step: 0.7, depth: 20, coarseness: 1e-5 } : { step: 0.76, depth: 20 };
+};
 
 /**
- * Predictions look at narrow slices of the opening stage and at its far tails: closer points, further down.
+ * Sharp edges are the rule in the opening stage, in the trials and in whatever is predicted from it: lines lie no
+ * further apart than a third of the typical spread, and every second one alone must already agree.
  */
-export const forPredictions = { step: 0.3, depth: 34 };
+const openLaying: Closeness = {
+	step: 0.5,
+	depth: 20,
+	coarseness: 1e-6,
+	most: ([, lnSpread]) => [0.35 * Math.exp(lnSpread!), Infinity]
+};
+
+/** Predictions look at the far tails of the opening stage as well: reach further down. */
+export const forPredictions: Closeness = { step: 0.3, depth: 34 };
+
+/** Caps compare chances with a quarter: four digits will do. */
+export const forCaps: Closeness = { step: 0.5, depth: 16, coarseness: 1e-3 };
 
 /**
  * Fits the slip stage under one story.
@@ -46,11 +62,11 @@ export function fitSlip(
 	version: StoryVersion,
 	settings: Settings,
 	change: (density: LineDensity) => LineDensity = (density) => density,
-	closeness: { step?: number; depth?: number; coarseness?: number } = {}
+	closeness: Closeness = {}
 ): StageFit {
 	const { priors, lapse } = settings;
 	const density = change(slipDensity(rows, version, priors, lapse));
-	const integral = integrate(density, { ...laying(rows.length, 0.76), ...closeness });
+	const integral = integrate(density, { ...laying(rows.length), ...closeness });
 	const severalSessions = new Set(rows.map((row) => row.session)).size > 1;
 	const shrink = severalSessions ? 1 / Math.hypot(1, priors.sessionSd) : 1;
 	const predictor = slipPredictor(version, settings);
@@ -107,10 +123,14 @@ export function fitOpen(
 	rows: readonly OpenRow[],
 	settings: Settings,
 	change: (density: LineDensity) => LineDensity = (density) => density,
-	closeness: { step: number; depth?: number } = { step: 0.5 }
+	closeness: Closeness = {}
 ): StageFit {
 	const density = change(openDensity(rows, settings));
-	const integral = integrate(density, { ...laying(rows.length, closeness.step), ...closeness });
+	const integral = integrate(density, {
+		...openLaying,
+		depth: rows.length === 0 ? 26 : 20,
+		...closeness
+	});
 	const { starts, outerValues, inner } = integral.lattice;
 	const table = logChanceTable(settings.lapse);
 	return {

