@@ -39,7 +39,7 @@ const openLaying: Closeness = {
 };
 
 /** Predictions look at the far tails of the opening stage as well: reach further down. */
-export const forPredictions: Closeness = { step: 0.3, depth: 34 };
+export const forPredictions: Closeness = { step: 0.45, depth: 34 };
 
 /** Caps compare chances with a quarter: four digits will do. */
 export const forCaps: Closeness = { step: 0.5, depth: 16, coarseness: 1e-3 };

@@ -57,7 +57,7 @@ test('no suggestion ever breaks a cap', () => {
 				outcome === 'stopped' && random.uniform() < 0.2 ? { reason: 'pain' as const } : {};
 			return { load, outcome, order: k / 10, ropeTerm: 0, session: k < 2 ? 1 : 2, ...reason };
 		});
-		const loads = [0.9, 1.05, 1.15].map((part) => heaviest * part * (0.9 + 0.2 * random.uniform()));
+		const loads = [0.9, 1.1].map((part) => heaviest * part * (0.9 + 0.2 * random.uniform()));
 		const rows = nextTrial(trials, {
 			referenceLoad: 60,
 			bestGuess,
@@ -77,7 +77,7 @@ test('no suggestion ever breaks a cap', () => {
 			seen.map((trial): Trial =>
 				trial.outcome === 'stopped' ? { ...trial, outcome: 'opened' } : trial
 			)
-		].map((reading) => plainRisk(reading, bestGuess, loads));
+		].map((reading) => () => plainRisk(reading, bestGuess, loads));
 		const unseen = trials.some(({ outcome }) => outcome === 'unknown');
 		rows.forEach(({ load, blockedBy, chanceOpened, ...row }, k) => {
 			reached[blockedBy ?? 'free'] = (reached[blockedBy ?? 'free'] ?? 0) + 1;
@@ -96,7 +96,8 @@ test('no suggestion ever breaks a cap', () => {
 			expect(chanceOpened).toBeLessThanOrEqual(0.25);
 			// The plain grid knows nothing of unseen causes, and is good to about 0.02.
 			if (unseen) return;
-			for (const reading of readings) {
+			for (const risk of readings) {
+				const reading = risk();
 				expect(reading[k]!.below).toBeLessThanOrEqual(0.27);
 				expect(reading[k]!.opening).toBeLessThanOrEqual(0.27);
 			}
@@ -114,4 +115,4 @@ test('no suggestion ever breaks a cap', () => {
 		'adult'
 	])
 		expect(reached[cap] ?? 0, cap).toBeGreaterThan(0);
-}, 180_000);
+}, 900_000);
