@@ -1,5 +1,7 @@
 import type { LineDensity } from './line-density.ts';
+import { Growing } from './growing.ts';
 import { cholesky, inverseWith } from './symmetric.ts';
+import { walkLine } from './walk-line.ts';
 
 /** Points of an even, sheared lattice over the part of a density that matters, gathered in lines. */
 export type Lattice = {
@@ -35,55 +37,6 @@ export type Laying = {
 
 /** How many places the outer unknowns may lie from the middle, by their number: far beyond any hump. */
 const edges = [0, 1000, 200, 60];
-
-class Growing {
-	values = new Float64Array(4096);
-	size = 0;
-	push(value: number): void {
-		if (this.size === this.values.length) {
-			const wider = new Float64Array(2 * this.size);
-			wider.set(this.values);
-			this.values = wider;
-		}
-		this.values[this.size++] = value;
-	}
-}
-
-/** Walks one line from near its top both ways until the density falls below the floor. */
-function walk(
-	density: LineDensity,
-	first: number,
-	step: number,
-	floor: (top: number) => number,
-	keep: (place: number, value: number) => void
-): number {
-	let top = first;
-	let here = density.at(first * step);
-	const above = density.at((first + 1) * step);
-	const direction = above > here ? 1 : -1;
-	if (direction === 1) [top, here] = [first + 1, above];
-	for (let tried = 0; tried < 4000; tried += 1) {
-		const next = density.at((top + direction) * step);
-		if (!(next > here)) break;
-		top += direction;
-		here = next;
-	}
-	if (!(here >= floor(here))) return here;
-	const down: number[] = [];
-	for (let place = top - 1; place > top - 4000; place -= 1) {
-		const value = density.at(place * step);
-		if (!(value >= floor(here))) break;
-		down.push(value);
-	}
-	for (let k = down.length - 1; k >= 0; k -= 1) keep(top - 1 - k, down[k]!);
-	keep(top, here);
-	for (let place = top + 1; place < top + 4000; place += 1) {
-		const value = density.at(place * step);
-		if (!(value >= floor(here))) break;
-		keep(place, value);
-	}
-	return here;
-}
 
 /**
  * Lays an even lattice over every point where a one-humped density matters, by flooding from its middle.
@@ -137,7 +90,7 @@ export function layLattice(density: LineDensity, laying: Laying): Lattice {
 		for (let i = 0; i < outer; i += 1) centre += lean[i]! * (values[i]! - mean[i]!);
 		density.enter(values);
 		const before = inner.size;
-		walk(density, Math.round(centre / innerStep), innerStep, floor, (place, value) => {
+		walkLine(density, Math.round(centre / innerStep), innerStep, floor, (place, value) => {
 			inner.push(place * innerStep);
 			logDensity.push(value);
 		});
