@@ -99,11 +99,15 @@ for (const count of [24, 60]) {
 	const opening = timed(3, () => openBook(trials.slice(0, count), options));
 	const times: number[] = [];
 	const tidy: number[] = [];
+	const processor: number[] = [];
 	let worst = 0;
 	for (const trial of trials.slice(count)) {
 		const start = performance.now();
+		const used = process.cpuUsage();
 		book = addTrial(book, trial);
 		times.push(performance.now() - start);
+		const { user, system } = process.cpuUsage(used);
+		processor.push((user + system) / 1000);
 		const tidying = performance.now();
 		book = tidyBook(book);
 		tidy.push(performance.now() - tidying);
@@ -113,7 +117,7 @@ for (const count of [24, 60]) {
 		});
 	}
 	console.log(
-		`${count} trials: opening ${show(opening)}; adding ${times.map((t) => t.toFixed(1)).join(', ')} ms; ` +
+		`${count} trials: opening ${show(opening)}; adding ${times.map((t) => t.toFixed(1)).join(', ')} ms (processor ${processor.map((t) => t.toFixed(1)).join(', ')}); ` +
 			`tidying up afterwards ${tidy.map((t) => t.toFixed(0)).join(', ')} ms; ` +
 			`largest difference from a full computation ${worst.toExponential(1)}`
 	);
