@@ -30,7 +30,7 @@ describe('how often trials round the opening limit split cleanly', () => {
 				)
 					clean += 1;
 			}
-				within(clean / runs, separated, { absolute: 0.03 });
+			within(clean / runs, separated, { absolute: 0.03 });
 			within(alike / runs, all_same, { absolute: 0.02 });
 		}
 	);
