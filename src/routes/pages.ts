@@ -2,6 +2,9 @@
 export const pages = [
 	{ path: '/', name: 'Explore' },
 	{ path: '/mechanisms/', name: 'Mechanisms' },
+	{ path: '/compare/', name: 'Compare' },
+	{ path: '/finger/', name: 'Finger' },
+	{ path: '/rope/', name: 'Rope' },
 	{ path: '/sources/', name: 'Sources and cautions' }
 ] as const;
 

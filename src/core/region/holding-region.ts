@@ -4,7 +4,7 @@ import type { Hang, Interval, RegionAxis } from '../types.ts';
 import { requireAllowed } from '../units/allowed-range.ts';
 import { crossingsAt, type Crossing } from './crossings.ts';
 import { hangOnAxis } from './hang-on-axis.ts';
-import { checkMassRange } from './window-in-range.ts';
+import { checkMassRange } from './holding-window.ts';
 import { findBreaks, type Column } from './breaks.ts';
 import { windowOf } from './window-of.ts';
 

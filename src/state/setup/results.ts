@@ -1,7 +1,7 @@
 import { loadElasticity } from '#core/strength/load-elasticity.ts';
 import { evaluateHang } from '#core/strength/evaluate-hang.ts';
 import { holdingRegion } from '#core/region/holding-region.ts';
-import { holdingWindow } from '#core/region/window-in-range.ts';
+import { holdingWindow } from '#core/region/holding-window.ts';
 import type { Hang } from '#core/types.ts';
 import { lightestNet, numberSpecs, type Setup } from '#storage/codecs/setup.ts';
 import { axisRange, hangOf, loadOf, netMassOf, personOf, referenceForceOf } from './to-hang.ts';
