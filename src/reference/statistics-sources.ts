@@ -25,7 +25,7 @@ export const statisticsSources: readonly MethodRow[] = [
 	{
 		key: 'clean-split',
 		use: 'Bias-reduced fits as a second opinion on clean splits.',
-		source: ['firth1993', 'heinzeSchemper2002'],
+		source: ['firth1993', 'heinzeSchemper2002', 'albertAnderson1984', 'kosmidisFirth2021'],
 		status: 'memory'
 	},
 	{
@@ -64,7 +64,7 @@ export const statisticsSources: readonly MethodRow[] = [
 		source: [
 			'bliss1935',
 			'faraway2016',
-			'bda3',
+			'gelman2013',
 			'rSurvival',
 			'rMass',
 			'doganaksoy2002',
@@ -74,8 +74,11 @@ export const statisticsSources: readonly MethodRow[] = [
 	},
 	{
 		key: 'numerics',
-		use: 'Normal probabilities, sums over grids, small linear systems and shuffles: textbook methods.',
+		use: 'Fitted curves, normal probabilities, sums over grids, small linear systems and shuffles: textbook methods.',
 		source: [
+			'mcCullaghNelder1989',
+			'kalbfleischPrentice2002',
+			'pearson1895',
 			'abramowitzStegun1964',
 			'trefethenWeideman2014',
 			'takahasiMori1974',
@@ -90,7 +93,7 @@ export const statisticsSources: readonly MethodRow[] = [
 	{
 		key: 'information',
 		use: 'What a trial is expected to tell, and how strongly trials favour one story over another.',
-		source: ['shannon1948', 'lindley1956', 'kassRaftery1995'],
+		source: ['shannon1948', 'lindley1956', 'kassRaftery1995', 'hoeting1999'],
 		status: 'memory'
 	},
 	{

@@ -10,7 +10,7 @@ const self = globalThis.self as unknown as ServiceWorkerGlobalScope;
 const cacheName = `holding-window-${version}`;
 
 // Every browser that runs this reads woff2; KaTeX's .woff and .ttf copies are 800 kB nobody loads.
-const assets = [...build, ...files].filter((path) => !/\.(woff|ttf)$/.test(path));
+const assets = [...build, ...files].filter((path) => !/\.(woff|ttf)$|\/explore\.png$/.test(path));
 const pages = prerendered.map((path) => (path.startsWith(base) ? path : base + path));
 const kept = new Set([...assets, ...pages]);
 

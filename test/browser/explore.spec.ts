@@ -142,3 +142,31 @@ test('extremes of every slider leave finite words and pictures', async ({ page }
 		}
 	}
 });
+
+test('the forces’ handles move the set-up, by keyboard too', async ({ page }) => {
+	await page.goto('?v=1&change=-20');
+	const forces = page.getByRole('region', { name: 'Forces, to scale' });
+	const tilt = forces.getByRole('slider', { name: 'Hold slope' });
+	await tilt.focus();
+	await page.keyboard.press('ArrowUp');
+	await expect(slope(page)).not.toHaveValue('33.5');
+	const rope = forces.getByRole('slider', { name: 'Rope angle' });
+	await rope.focus();
+	await page.keyboard.press('ArrowRight');
+	await expect(page).toHaveURL(/rope=/);
+	const assist = forces.getByRole('slider', { name: 'Rope assist' });
+	const before = await quantity(page, 'netMass');
+	await assist.focus();
+	await page.keyboard.press('ArrowUp');
+	await expect.poll(() => quantity(page, 'netMass')).not.toBe(before);
+});
+
+test('a patch larger than the pad and a pull off the hold are said at their controls', async ({
+	page
+}) => {
+	await page.goto('?v=1&area=300&padWidth=12');
+	await expect(page.locator('.first')).toContainText('larger than the fingertip pad');
+	await page.goto('?v=1&slope=60&rope=30&change=-60');
+	await expect(page.locator('.first')).toContainText('it leads off the hold');
+	await expect(verdict(page)).toContainText('the pull leads off the hold');
+});

@@ -102,15 +102,21 @@ const rows: Pointer[] = (
 	)
 ).flat();
 
+/** Keys written out on a page: `<Citation key="…">`, `<Citation keys={['…', '…']}>`, `cite('…')`. */
+function keysShown(text: string): string[] {
+	const single = [
+		...text.matchAll(/<Citation\b[^>]*?\bkey=(?:"([^"{]+)"|\{'([^']+)'\}|'([^']+)')/g),
+		...text.matchAll(/\bcite\(\s*['"]([^'"]+)['"]\s*\)/g)
+	].map((match) => (match[1] ?? match[2] ?? match[3])!);
+	const lists = [...text.matchAll(/<Citation\b[^>]*?\bkeys=\{\[([^\]]*)\]\}/g)].flatMap((match) =>
+		[...match[1]!.matchAll(/['"]([^'"]+)['"]/g)].map((key) => key[1]!)
+	);
+	return [...single, ...lists];
+}
+
 const shown: Pointer[] = ['lessons', 'routes', 'figures', 'ui']
 	.flatMap((room) => filesUnder(join('src', room), /\.(svelte|ts)$/))
-	.flatMap((from) => {
-		const text = readFileSync(from, 'utf8');
-		return [
-			...text.matchAll(/<Citation\b[^>]*?\bkey=(?:"([^"{]+)"|\{'([^']+)'\}|'([^']+)')/g),
-			...text.matchAll(/\bcite\(\s*['"]([^'"]+)['"]\s*\)/g)
-		].map((match) => ({ from, key: (match[1] ?? match[2] ?? match[3])! }));
-	});
+	.flatMap((from) => keysShown(readFileSync(from, 'utf8')).map((key) => ({ from, key })));
 
 const testNotes = filesUnder('test', /\.(md|json)$/).map((path) => readFileSync(path, 'utf8'));
 
@@ -141,7 +147,10 @@ describe('citations: each pointer leads to a work, each work is pointed at', () 
 		expect(idle.map((key) => `${key} is cited nowhere`)).toEqual([]);
 	});
 
-	test('the reading of Source lines itself', () => {
+	test('the reading of Source lines and pages itself', () => {
+		expect(
+			keysShown(`<Citation key="a" /> <Citation\n\tkeys={['b', 'c']} of="x" /> cite('d')`)
+		).toEqual(['a', 'd', 'b', 'c']);
 		expect(keysOf('derived')).toEqual([]);
 		expect(keysOf('common practice.')).toEqual([]);
 		expect(keysOf('amca2012, p. 473')).toEqual(['amca2012']);

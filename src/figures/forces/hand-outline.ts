@@ -57,6 +57,8 @@ export function holdOutline(pose: HandPose) {
 	const steps = radius === undefined ? 1 : 24;
 	for (let i = 0; i <= steps; i++)
 		surface.push(onSurface(pose, first + ((end - first) * i) / steps));
+	// A bump stands on the hold's shelf: what falls below that is left out.
+	while (surface.length > 2 && surface[0]!.y > pose.underside - 5 * mm) surface.shift();
 	const inner = surface[0]!;
 	const lip = surface[surface.length - 1]!;
 	const top = inner.y - stop * mm;

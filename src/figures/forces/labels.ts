@@ -28,7 +28,8 @@ export function placed(drafts: Draft[], fontSize: number, around: Surroundings):
 	}));
 	const places = placeLabels(
 		brief.map((draft) => labelRequest(draft, fontSize)),
-		around
+		around,
+		6
 	);
 	return withPlaces(brief, places.places);
 }

@@ -2,6 +2,7 @@ import {
 	boxToSegment,
 	contains,
 	crosses,
+	middle,
 	nearestInBox,
 	nearestOnSegment,
 	overlaps,
@@ -39,7 +40,6 @@ const apart = 2;
 const wanting = 26;
 /** What breaking a hard rule costs. */
 const flaw = 1e4;
-const rounds = 6;
 
 /**
  * Finds a place for every label: beside its own arrow if there is room, else further off with a
@@ -50,26 +50,38 @@ const rounds = 6;
  */
 export function placeLabels(
 	requests: LabelRequest[],
-	around: Surroundings
+	around: Surroundings,
+	rounds = 2
 ): { places: PlacedLabel[]; clear: boolean } {
 	let order = requests;
 	let placed = new Map<string, PlacedLabel>();
-	let stuck: LabelRequest | undefined;
+	let clear = false;
+	// How often a label found no place: those go first, and are worth a search in small steps.
+	const hard = new Map<string, number>();
+	const hardness = ({ id }: LabelRequest) => hard.get(id) ?? 0;
 	for (let round = 0; round < rounds; round++) {
 		placed = new Map();
 		for (let pass = 0; pass < 2; pass++) {
-			stuck = undefined;
+			clear = true;
 			for (const request of order) {
 				placed.delete(request.id);
-				const { label, cost } = place(request, [...placed.values()], around, round === 0 ? 12 : 5);
+				const { label, cost } = place(
+					request,
+					[...placed.values()],
+					around,
+					hard.has(request.id) ? 5 : 12
+				);
 				placed.set(request.id, label);
-				if (cost >= flaw) stuck ??= request;
+				if (cost >= flaw) {
+					clear = false;
+					hard.set(request.id, hardness(request) + 1 + round);
+				}
 			}
 		}
-		if (!stuck) break;
-		order = [stuck, ...order.filter((request) => request !== stuck)];
+		if (clear) break;
+		order = [...requests].sort((a, b) => hardness(b) - hardness(a));
 	}
-	return { places: requests.map(({ id }) => placed.get(id)!), clear: !stuck };
+	return { places: requests.map(({ id }) => placed.get(id)!), clear };
 }
 
 function place(
@@ -116,8 +128,9 @@ function best(
 		if (cost >= least) continue;
 		let leader: Segment | undefined;
 		if (nearer || distance > 14) {
-			leader = leaderBetween(box, own);
-			cost += 16 + leaderFlaws(leader, id, others, around);
+			const found = bestLeader(box, request, others, around);
+			leader = found.leader;
+			cost += 16 + found.cost;
 		}
 		if (cost < least) {
 			least = cost;
@@ -138,10 +151,23 @@ function flaws(box: Box, others: PlacedLabel[], { frame, blocked }: Surroundings
 	return count;
 }
 
-function leaderBetween(box: Box, own: Segment): Segment {
-	const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-	const to = nearestOnSegment(own, middle, 0.4);
-	return { from: nearestInBox(box, to), to };
+/** To the nearest point of the arrow's outer part, or else to its tip or well up its shaft. */
+function bestLeader(
+	box: Box,
+	{ id, own }: LabelRequest,
+	others: PlacedLabel[],
+	around: Surroundings
+): { leader: Segment; cost: number } {
+	const nearest = nearestOnSegment(own, middle(box), 0.4);
+	const ends = [nearest, own.to, nearestOnSegment(own, own.from, 0.7)];
+	let found = { leader: { from: nearest, to: nearest }, cost: Infinity };
+	for (const [i, to] of ends.entries()) {
+		const leader = { from: nearestInBox(box, to), to };
+		const cost = 6 * i + leaderFlaws(leader, id, others, around);
+		if (cost < found.cost) found = { leader, cost };
+		if (cost === 0) break;
+	}
+	return found;
 }
 
 function leaderFlaws(leader: Segment, id: string, others: PlacedLabel[], around: Surroundings) {

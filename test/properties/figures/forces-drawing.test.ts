@@ -73,7 +73,7 @@ const width = fc.oneof(
 	fc.constantFrom(340, 358, 459, 460, 560, 720),
 	fc.integer({ min: 300, max: 900 })
 );
-const runs = { numRuns: 300 };
+const runs = { numRuns: 250 };
 
 const ringsOf = (part: PersonPart | HandPart) =>
 	'ropeTip' in part ? [ringBox(part.ropeTip)] : [ringBox(part.slopeEnd)];
