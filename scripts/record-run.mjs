@@ -37,7 +37,8 @@ try {
 }
 
 const failures = Object.values(counts).reduce((sum, { failed }) => sum + failed, 0);
-if (failures > 0) throw new Error(`${failures} failed: only a whole run that passed is written down.`);
+if (failures > 0)
+	throw new Error(`${failures} failed: only a whole run that passed is written down.`);
 const day = new Date(unit.startTime).toISOString().slice(0, 10);
 const config = await resolveConfig(target);
 writeFileSync(
