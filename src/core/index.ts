@@ -9,3 +9,6 @@ export { enduranceFraction, enduranceTime } from './strength/endurance.ts';
 export { tendonForces } from './strength/tendon-forces.ts';
 export { holdingWindow } from './region/holding-window.ts';
 export { holdingRegion } from './region/holding-region.ts';
+export type { Family } from './workbook/statics/family.ts';
+export type { Answer } from './workbook/statics/types.ts';
+export { workbook } from './workbook/workbook.ts';

@@ -12,8 +12,15 @@ const steps: Record<string, readonly (readonly [path: string, words: string])[]>
 		['/compare/', 'two people or two grips side by side'],
 		['/trials/', 'find out with your own trials']
 	],
-	'/compare': [['/trials/', 'find out with your own trials']],
-	'/finger': [['/mechanisms/', 'every reason why load may help, hurt or cancel']],
+	'/mechanisms/stories': [['/trials/', 'find out with your own trials']],
+	'/compare': [
+		['/trials/', 'find out with your own trials'],
+		['/finger/', 'what goes on inside the finger']
+	],
+	'/finger': [
+		['/rope/', 'what the rope and the pulley do'],
+		['/mechanisms/', 'every reason why load may help, hurt or cancel']
+	],
 	'/rope': [['/trials/', 'find out with your own trials']],
 	'/trials': [['/measure/', 'measure your hold, your pads and your pulley']],
 	'/measure': [['/trials/', 'use what you measured in your own trials']],

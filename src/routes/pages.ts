@@ -1,11 +1,16 @@
 /** The site's pages in the order of the navigation. */
 export const pages = [
 	{ path: '/', name: 'Explore' },
+	{ path: '/mechanisms/', name: 'Mechanisms' },
+	{ path: '/compare/', name: 'Compare' },
+	{ path: '/finger/', name: 'Finger' },
+	{ path: '/rope/', name: 'Rope' },
 	{ path: '/sources/', name: 'Sources and cautions' }
 ] as const;
 
-/** Pages that others lead to: not in the navigation. */
+/** Pages that stand under another one: reached from there, not from the navigation. */
 export const subPages = [
+	{ path: '/mechanisms/stories/', name: 'Which stories can tell it?' },
 	{ path: '/sources/formulas/', name: 'Every formula and its source' },
 	{ path: '/sources/checks/', name: 'How the product checks itself' },
 	{ path: '/glossary/', name: 'Words and symbols' }

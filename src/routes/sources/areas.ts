@@ -44,7 +44,7 @@ export const areas: readonly (Group & { file: string })[] = Object.entries(modul
 		return {
 			file,
 			heading: headings[file] ?? file.replace(/\.ts$/, '').replaceAll('-', ' '),
-			used: usedOn(uses[file]),
+			used: usedOn(pagesOf(file)),
 			entries: entriesOf(exports)
 		};
 	})
@@ -56,7 +56,14 @@ function order(file: string): number {
 	return at < 0 ? Infinity : at;
 }
 
-function usedOn(pages: readonly string[] = []): string {
+/** Pages that use a table, whole or by one of its parts. */
+function pagesOf(file: string): string[] {
+	const parts = file.replace(/\.ts$/, '/');
+	const tables = Object.keys(uses).filter((name) => name === file || name.startsWith(parts));
+	return [...new Set(tables.flatMap((name) => uses[name] ?? []))];
+}
+
+function usedOn(pages: readonly string[]): string {
 	if (pages.length === 0) return 'Kept as evidence: no page computes with it.';
 	return `Used on: ${pages.join(', ')}.`;
 }
