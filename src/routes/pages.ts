@@ -10,5 +10,8 @@ export const pages = [
 
 /** Pages that stand under another one: reached from there, not from the navigation. */
 export const subPages = [
-	{ path: '/mechanisms/stories/', name: 'Which stories can tell it?' }
+	{ path: '/mechanisms/stories/', name: 'Which stories can tell it?' },
+	{ path: '/sources/formulas/', name: 'Every formula and its source' },
+	{ path: '/sources/checks/', name: 'How the product checks itself' },
+	{ path: '/glossary/', name: 'Words and symbols' }
 ] as const;
