@@ -1,5 +1,20 @@
 /** The site's pages in the order of the navigation. */
 export const pages = [
 	{ path: '/', name: 'Explore' },
+	{ path: '/clinic/', name: 'Clinic' },
 	{ path: '/sources/', name: 'Sources and cautions' }
 ] as const;
+
+/** Pages that stand under another one: reached from there, not from the navigation. */
+export const subPages = [
+	...['cancels', 'rope', 'pressure', 'window', 'fair'].flatMap((lesson) => [
+		{ path: `/clinic/${lesson}/`, name: `Lesson: ${lesson}` },
+		{ path: `/clinic/${lesson}/present/`, name: `Presenter view: ${lesson}` },
+		{ path: `/clinic/${lesson}/handout/`, name: `Handouts: ${lesson}` }
+	]),
+	{ path: '/clinic/hands/', name: 'Big hands or big bodies?' },
+	{ path: '/clinic/safety/', name: 'Staying safe' },
+	{ path: '/clinic/room/', name: 'The room’s experiment' },
+	{ path: '/clinic/session/', name: 'Blank session sheet' },
+	{ path: '/clinic/set-up/', name: 'Set-up sheet' }
+];

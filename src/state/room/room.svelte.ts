@@ -1,6 +1,12 @@
 import { balancedOrders } from '#core/statistics/paired/balanced-orders.ts';
 import { roomLoads, stillAllowed, type RoomOutcome } from '#core/trials/room/room-loads.ts';
-import { mostPeople, readRoom, writeRoom, type Room, type RoomPerson } from '#storage/codecs/room.ts';
+import {
+	mostPeople,
+	readRoom,
+	writeRoom,
+	type Room,
+	type RoomPerson
+} from '#storage/codecs/room.ts';
 import { forget, keep, readKept } from '#storage/stores/kept-text.ts';
 import { compareLoads } from './analysis.ts';
 
@@ -31,9 +37,7 @@ export class RoomState {
 		this.room = this.#start;
 	}
 
-	readonly orders = $derived.by(() =>
-		balancedOrders(this.room.people.length, 3, this.room.seed)
-	);
+	readonly orders = $derived.by(() => balancedOrders(this.room.people.length, 3, this.room.seed));
 
 	/** Each person's goes, in the order they are to be done. */
 	readonly goes = $derived.by((): Go[][] =>
