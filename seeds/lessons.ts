@@ -82,3 +82,6 @@ export const roomGivens = {
 	seed: 1,
 	most: 30
 } as const;
+
+/** Points of each margin curve in a lesson's picture. */
+export const curvePoints = 90;

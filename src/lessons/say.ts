@@ -18,7 +18,7 @@ export function say(words: TemplateStringsArray, ...numbers: (Shown | Says | str
 export const plain = (says: Says) =>
 	says.map((part) => (typeof part === 'string' ? part : part.text)).join('');
 
-const unbroken = ' ';
+const unbroken = '\u00a0';
 const shown = (text: string, value: number, quantity?: string): Shown => ({
 	text,
 	value,

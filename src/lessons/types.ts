@@ -87,11 +87,12 @@ export type Lesson = {
 	misconception: string;
 	/** Its set-up, as fields of a set-up in the units of the page. */
 	fields: Record<string, number | string>;
+	/** Fields as they stand before the question's change: the first picture must not give the answer away. */
+	before: Record<string, number | string>;
 	/** Fields that a slider moves in the live figure. */
 	controls: readonly string[];
 	pictures: readonly PictureName[];
-	/** The picture that goes with the question, and the one that carries the reveal. */
-	first: string;
+	/** The picture that carries the reveal. */
 	shown: string;
 	picture: (key: string, bench: Bench) => Picture;
 	write: (o: Writing) => LessonText;

@@ -4,8 +4,7 @@ import { degreesToRadians } from '#core/units/angle.ts';
 import { marginSamples } from '#figures/margin/helpers.ts';
 import { rowOf } from '#reference/read.ts';
 import { loadTrends } from '#reference/skin-friction-trends.ts';
-import { lessonGivens } from '#seeds/lessons.ts';
-import { curvePoints } from '../pictures.ts';
+import { curvePoints, lessonGivens } from '#seeds/lessons.ts';
 import { degrees, kilograms, newtons, percent, ratio, say } from '../say.ts';
 import type { Lesson, LessonText, Writing } from '../types.ts';
 import { formulas } from './formulas.ts';
@@ -19,12 +18,12 @@ export const cancels: Lesson = {
 	minutes: given.minutes,
 	misconception: 'heavier-slides',
 	fields: given.fields,
+	before: {},
 	controls: ['change', 'slope', 'mu'],
 	pictures: [
 		{ key: 'forces', label: 'Forces' },
 		{ key: 'margin', label: 'Margins' }
 	],
-	first: 'forces',
 	shown: 'margin',
 	picture: (key, { hang, range, window }) =>
 		key === 'forces'

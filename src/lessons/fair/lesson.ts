@@ -1,7 +1,6 @@
 import { mechanismCurve } from '#core/mechanisms/mechanism-margin.ts';
 import { marginSamples, samplesOf } from '#figures/margin/helpers.ts';
-import { lessonGivens } from '#seeds/lessons.ts';
-import { curvePoints } from '../pictures.ts';
+import { curvePoints, lessonGivens } from '#seeds/lessons.ts';
 import type { Bench, Lesson } from '../types.ts';
 import { drifting, write } from './write.ts';
 
@@ -14,12 +13,12 @@ export const fair: Lesson = {
 	minutes: given.minutes,
 	misconception: 'few-goes',
 	fields: given.fields,
+	before: {},
 	controls: [],
 	pictures: [
 		{ key: 'split', label: 'Chance alone' },
 		{ key: 'drift', label: 'Order alone' }
 	],
-	first: 'forces',
 	shown: 'split',
 	picture(key, bench) {
 		if (key === 'split') return { kind: 'split', ...given.split };

@@ -3,8 +3,7 @@ import { evaluateHang, loadAtNetMass } from '#core/index.ts';
 import type { Hang } from '#core/types.ts';
 import { marginSamples, samplesOf } from '#figures/margin/helpers.ts';
 import type { MarginSeries } from '#figures/margin/types.ts';
-import { lessonGivens } from '#seeds/lessons.ts';
-import { curvePoints } from '../pictures.ts';
+import { curvePoints, lessonGivens } from '#seeds/lessons.ts';
 import type { Bench, Lesson } from '../types.ts';
 import { filmHang } from './film-hang.ts';
 import { write } from './write.ts';
@@ -18,13 +17,13 @@ export const pressure: Lesson = {
 	minutes: given.minutes,
 	misconception: 'more-area',
 	fields: given.fields,
+	before: {},
 	controls: ['change', 'area', 'shear'],
 	pictures: [
 		{ key: 'margin', label: 'Margins' },
 		{ key: 'laws', label: 'Three laws' },
 		{ key: 'region', label: 'Loads that hold' }
 	],
-	first: 'forces',
 	shown: 'margin',
 	picture(key, bench) {
 		if (key === 'forces') return { kind: 'forces' };

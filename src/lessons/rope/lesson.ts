@@ -1,7 +1,6 @@
 import { evaluateHang, loadAtNetMass } from '#core/index.ts';
 import { marginSamples } from '#figures/margin/helpers.ts';
-import { lessonGivens } from '#seeds/lessons.ts';
-import { curvePoints } from '../pictures.ts';
+import { curvePoints, lessonGivens } from '#seeds/lessons.ts';
 import type { Lesson } from '../types.ts';
 import { write } from './write.ts';
 
@@ -14,13 +13,13 @@ export const rope: Lesson = {
 	minutes: given.minutes,
 	misconception: 'normal-is-weight',
 	fields: given.fields,
+	before: { change: 0 },
 	controls: ['rope', 'change'],
 	pictures: [
 		{ key: 'margin', label: 'Margins' },
 		{ key: 'forces', label: 'Forces' },
 		{ key: 'region', label: 'Loads that hold' }
 	],
-	first: 'forces',
 	shown: 'margin',
 	picture(key, { hang, range, window, netMass }) {
 		if (key === 'forces') return { kind: 'forces' };

@@ -1,8 +1,7 @@
 import { holdingWindow } from '#core/index.ts';
 import { squareMillimetresToSquareMetres } from '#core/units/area.ts';
 import { marginSamples } from '#figures/margin/helpers.ts';
-import { lessonGivens } from '#seeds/lessons.ts';
-import { curvePoints } from '../pictures.ts';
+import { curvePoints, lessonGivens } from '#seeds/lessons.ts';
 import type { Bench, Lesson } from '../types.ts';
 import { write } from './write.ts';
 
@@ -15,13 +14,13 @@ export const holding: Lesson = {
 	minutes: given.minutes,
 	misconception: 'always-at-limit',
 	fields: given.fields,
+	before: {},
 	controls: ['change', 'area', 'hold'],
 	pictures: [
 		{ key: 'region', label: 'Loads that hold' },
 		{ key: 'margin', label: 'Margins' },
 		{ key: 'open', label: 'Opened grip' }
 	],
-	first: 'margin',
 	shown: 'region',
 	picture(key, bench) {
 		if (key === 'region') return { kind: 'region', overlays: [] };

@@ -1,9 +1,9 @@
 import type { MassUnit } from '#core/units/mass-text.ts';
 import type { Bench, Lesson } from '#lessons/types.ts';
 import { VoteState } from '#state/lesson/votes.svelte.ts';
-import { lessonHangs, lessonState } from '#state/lesson/lesson-setup.ts';
+import { lessonHangs, lessonSetup, lessonState } from '#state/lesson/lesson-setup.ts';
 import { preferences } from '#state/preferences.svelte.ts';
-import type { Results } from '#state/setup/results.ts';
+import { computeResults, type Results } from '#state/setup/results.ts';
 import type { SetupState } from '#state/setup/setup.svelte.ts';
 import { axes } from '../../explore/set-up/axes.ts';
 
@@ -22,6 +22,14 @@ export class LessonView {
 	/** What is said is about the lesson's own set-up, wherever the sliders are. */
 	readonly text = $derived.by(() =>
 		this.lesson.write({ ...lessonHangs(this.lesson.fields), mass: preferences.massUnit })
+	);
+
+	/** The set-up while the question is asked. */
+	readonly asked = $derived.by(() =>
+		benchOf(
+			computeResults(lessonSetup({ ...this.lesson.fields, ...this.lesson.before })),
+			preferences.massUnit
+		)
 	);
 
 	readonly bench = $derived.by(() => benchOf(this.setup.results, preferences.massUnit));

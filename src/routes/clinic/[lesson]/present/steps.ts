@@ -4,7 +4,7 @@ import type { Lesson, LessonText } from '#lessons/types.ts';
 export type Step =
 	| { kind: 'figure'; picture: string }
 	| { kind: 'ask' }
-	| { kind: 'mark' }
+	| { kind: 'mark' | 'compare' }
 	| { kind: 'reveal'; picture: string; label: string; at: number }
 	| { kind: 'says' | 'tempting' | 'formulas' | 'try' | 'unknown' | 'end' };
 
@@ -18,6 +18,7 @@ export function stepsOf(lesson: Lesson, text: LessonText): Step[] {
 		{ kind: 'figure', picture: 'forces' },
 		{ kind: 'ask' },
 		...(text.mark ? [{ kind: 'mark' } as const] : []),
+		...(text.mark ? [{ kind: 'compare' } as const] : []),
 		...shown.map(({ key, label }, at) => ({ kind: 'reveal' as const, picture: key, label, at })),
 		{ kind: 'says' },
 		{ kind: 'tempting' },
@@ -30,7 +31,7 @@ export function stepsOf(lesson: Lesson, text: LessonText): Step[] {
 
 /** Where the reveal starts. */
 export const revealAt = (steps: readonly Step[]) =>
-	steps.findIndex(({ kind }) => kind === 'reveal');
+	steps.findIndex(({ kind }) => kind === 'reveal' || kind === 'compare');
 
 export type Command =
 	'next' | 'back' | 'reveal' | 'screen' | 'leave' | { vote: number; by: 1 | -1 };

@@ -1,2 +1,0 @@
-/** Points of each margin curve in a lesson's picture. */
-export const curvePoints = 90;
