@@ -29,8 +29,10 @@ export const pressure: Lesson = {
 		if (key === 'forces') return { kind: 'forces' };
 		if (key === 'region') return { kind: 'region', overlays: [] };
 		const own = marginSamples(bench.hang, bench.range, curvePoints);
-		const others = key === 'laws' ? otherLaws(bench) : [];
-		return { kind: 'margin', series: [...own, ...others], window: bench.window };
+		if (key !== 'laws') return { kind: 'margin', series: own, window: bench.window };
+		const [slip] = own;
+		const series = [{ ...slip, label: 'falls: skin that sticks' }, ...otherLaws(bench)];
+		return { kind: 'margin', series, window: bench.window };
 	},
 	write
 };
@@ -39,7 +41,7 @@ export const pressure: Lesson = {
 function otherLaws({ hang, range, netMass, contact }: Bench): MarginSeries[] {
 	const point = { netMass, margin: contact.slipMargin };
 	const laws: [string, Hang][] = [
-		['stays: constant ratio', { ...hang, friction: { kind: 'constant', coefficient: 1 } }],
+		['stays: constant', { ...hang, friction: { kind: 'constant', coefficient: 1 } }],
 		['rises: film, assumed', filmHang(hang)]
 	];
 	return laws.map(([label, other]) => {
