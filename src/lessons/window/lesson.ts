@@ -23,6 +23,7 @@ export const holding: Lesson = {
 	],
 	shown: 'region',
 	picture(key, bench) {
+		if (key === 'forces') return { kind: 'forces' };
 		if (key === 'region') return { kind: 'region', overlays: [] };
 		if (key === 'open') return opened(bench);
 		return {

@@ -6,6 +6,7 @@ import {
 	revealAt,
 	stepsOf
 } from '../../../../src/routes/clinic/[lesson]/present/steps.ts';
+import { LessonView } from '../../../../src/routes/clinic/parts/lesson-view.svelte.ts';
 import { subPages } from '../../../../src/routes/pages.ts';
 
 const key = (name: string, code = '', shiftKey = false) => ({ key: name, code, shiftKey });
@@ -38,6 +39,11 @@ describe.each(lessons)('screens of $key', (lesson) => {
 		expect(new Set(shown)).toEqual(new Set(lesson.pictures.map((one) => one.key)));
 		expect(shown[0]).toBe(lesson.shown);
 		expect(steps.at(-1)!.kind).toBe('end');
+	});
+	test('the question’s picture is the force diagram, of a hang that does not slip yet', () => {
+		const bench = new LessonView(lesson).asked;
+		expect(lesson.picture('forces', bench).kind).toBe('forces');
+		expect(bench.contact.slipMargin).toBeGreaterThan(1);
 	});
 	test('its three pages are on the list that the browser tests walk', () => {
 		for (const ending of ['', 'present/', 'handout/']) {
