@@ -85,6 +85,7 @@ export class Picks {
 }
 
 function withoutId<T extends { id: string | null; label: string }>(draft: T): Omit<T, 'id'> {
-	const { id: _id, ...rest } = draft;
-	return { ...rest, label: draft.label.trim() };
+	const copy: Partial<T> & { label: string } = { ...draft, label: draft.label.trim() };
+	delete copy.id;
+	return copy as Omit<T, 'id'> & { label: string };
 }
