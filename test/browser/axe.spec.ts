@@ -5,6 +5,8 @@ for (const path of pages) {
 	for (const theme of ['light', 'dark'] as const) {
 		for (const width of [390, 1440]) {
 			test(`/${path} has nothing for axe to find, ${theme}, ${width} px`, async ({ page }) => {
+				// Some hundred facts and formulas are a long read for axe too.
+				test.slow(path.startsWith('sources/'));
 				await page.setViewportSize({ width, height: width === 390 ? 844 : 900 });
 				await page.emulateMedia({ colorScheme: theme });
 				await page.goto(path);
