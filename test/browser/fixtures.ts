@@ -1,4 +1,4 @@
-import { pages as sitePages } from '../../src/routes/pages.ts';
+import { pages as sitePages, subPages } from '../../src/routes/pages.ts';
 import { test as base, expect } from '@playwright/test';
 
 /** Every test fails on a console error or warning, a failed request, a bad status or another host. */
@@ -35,4 +35,4 @@ export const test = base.extend<{ clean: void }>({
 export { expect };
 
 /** The pages of the site, as paths under its folder. */
-export const pages = sitePages.map(({ path }) => path.slice(1));
+export const pages = [...sitePages, ...subPages].map(({ path }) => path.slice(1));
