@@ -1,4 +1,4 @@
-import { shown } from '#core/workbook/statics/units.ts';
+import { shownValue } from './shown-value.ts';
 import type { DrawnForce } from '#core/workbook/statics/diagram.ts';
 import type { Box } from '#plot/box.ts';
 import { aroundPoint } from '#plot/label-candidates.ts';
@@ -11,7 +11,7 @@ export const labelSize = 14;
 
 /** A force in words with its size. */
 export function forceText({ name, vector }: DrawnForce): string {
-	return `${name} ${shown(Math.hypot(...vector), 'N', 3)}`;
+	return `${name} ${shownValue(Math.hypot(...vector), 'N', 3)}`;
 }
 
 /** Places by an arrow, best first: about its tip, then along it, then farther off. */
@@ -25,14 +25,32 @@ function placesFor({ from, to }: PlacedForce, size: { width: number; height: num
 	);
 }
 
+/** A force's label, with a thin line to its arrow where it stands apart from it. */
+export type ForceLabel = PlacedLabel & { kind: DrawnForce['kind']; leader?: [Point, Point] };
+
+/** The arrow's point nearest to a label, and the label's edge that faces it. */
+function leaderOf(box: Box, { from, to }: PlacedForce): [Point, Point] | undefined {
+	const points = [0.15, 0.3, 0.45, 0.6, 0.75, 0.9, 1].map((share): Point => [
+		from[0] + (to[0] - from[0]) * share,
+		from[1] + (to[1] - from[1]) * share
+	]);
+	const edge = ([x, y]: Point): Point => [
+		Math.max(box.cx - box.width / 2, Math.min(x, box.cx + box.width / 2)),
+		Math.max(box.cy - box.height / 2, Math.min(y, box.cy + box.height / 2))
+	];
+	const far = (point: Point) => Math.hypot(point[0] - edge(point)[0], point[1] - edge(point)[1]);
+	const nearest = points.reduce((best, each) => (far(each) < far(best) ? each : best));
+	return far(nearest) > 11 ? [edge(nearest), nearest] : undefined;
+}
+
 /** Labels of a body's forces, clear of the arrows and of each other. */
-export function forceLabels(picture: BodyPicture, taken: Box[]): PlacedLabel[] {
+export function forceLabels(picture: BodyPicture, taken: Box[]): ForceLabel[] {
 	const height = labelSize * 1.2;
 	const longestFirst = picture.forces
 		.map((placed, index) => ({ placed, id: String(index), text: forceText(placed.force) }))
 		.sort((a, b) => b.text.length - a.text.length);
 	const outline = [...picture.outline, picture.outline[0]!];
-	return placeLabels(
+	const labels = placeLabels(
 		longestFirst.map(({ placed, id, text }) => ({
 			...{ id, text, always: true },
 			candidates: placesFor(placed, { width: textWidth(text, labelSize), height })
@@ -44,4 +62,9 @@ export function forceLabels(picture: BodyPicture, taken: Box[]): PlacedLabel[] {
 			boxes: taken
 		}
 	);
+	return labels.map((label) => {
+		const placed = picture.forces[Number(label.id)]!;
+		const leader = leaderOf(label.box, placed);
+		return { ...label, kind: placed.force.kind, ...(leader && { leader }) };
+	});
 }

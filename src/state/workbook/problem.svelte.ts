@@ -105,12 +105,12 @@ export class ProblemState {
 		const known = this.family.setups.some((each) => each.number === number);
 		if (!known) notes.push(`The link’s arrangement ${number} is none of this family’s.`);
 		this.arrangement = known ? number : 1;
-		const ids = new Set(this.setup.quantities.map((each) => each.id));
-		const strange = Object.keys(link.texts).filter((id) => !ids.has(id));
+		const ids = this.setup.quantities.map((each) => each.id);
+		const strange = Object.keys(link.texts).filter((id) => !ids.includes(id));
 		if (strange.length)
 			notes.push(`The link gives ${strange.join(', ')}, unknown to this arrangement: left out.`);
-		this.texts = Object.fromEntries(Object.entries(link.texts).filter(([id]) => ids.has(id)));
-		const asked = link.ask !== undefined && ids.has(link.ask);
+		this.texts = Object.fromEntries(Object.entries(link.texts).filter(([id]) => ids.includes(id)));
+		const asked = link.ask !== undefined && ids.includes(link.ask);
 		if (link.ask !== undefined && !asked)
 			notes.push(`The link asks for “${link.ask}”, which this arrangement does not have.`);
 		this.ask = asked ? link.ask! : this.setup.practice.ask[0]!;

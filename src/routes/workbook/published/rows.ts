@@ -1,5 +1,5 @@
 import type { Family } from '#core/workbook/statics/family.ts';
-import { shown } from '#core/workbook/statics/units.ts';
+import { shownValue } from '#figures/workbook/shown-value.ts';
 import { problemLink } from '#state/workbook/problem-link.ts';
 import type { Comparison, PublishedProblem } from '#reference/published-problems.ts';
 
@@ -52,7 +52,7 @@ export function comparePart(family: Family, problem: PublishedProblem): Compared
 		asked: find(problem.ask)?.name ?? problem.ask,
 		given: Object.entries(problem.given).flatMap(([id, value]) => {
 			const of = find(id);
-			return of ? [`${of.name} ${shown(value, of.unit)}`] : [];
+			return of ? [`${of.name} ${shownValue(value, of.unit, 4)}`] : [];
 		}),
 		ours: family.solve(problem.given, problem.ask).solutions.map(({ value }) => ({
 			value,
