@@ -106,7 +106,7 @@ export const cases: Record<string, Case> = {
 		move: { id: 'rise', from: 0.05, to: 0.9, step: 0.05 },
 		show: ['muStatic', 'slope'],
 		look: 'A coefficient is what a pair of surfaces does when tried, by tilting for one. The model asks nothing about roughness.',
-		skin: 'Skin on very smooth glass can hold better than on fine roughness: it sticks. Damp changes that again.'
+		skin: 'Skin on smooth glass has given very high ratios under the lightest loads: sticking counts. The tables list what was read.'
 	},
 	'not-a-force': {
 		family: 'level-floor',
@@ -126,10 +126,10 @@ export const cases: Record<string, Case> = {
 	},
 	'at-most-one': {
 		family: 'incline',
-		given: { ...onSlope, muStatic: 1.2, muKinetic: 0.9, slope: 30 * degree },
+		given: { mass: 10, muStatic: 1.2, gravity: 9.81, force: 0, slope: 30 * degree, arrangement: 1 },
 		move: { id: 'muStatic', from: 0.2, to: 3, step: 0.05 },
 		show: ['reposeAngle', 'frictionLimit'],
 		look: 'A coefficient of 1 is 45° of tilt, nothing more. Above it the thing rests on steeper ground.',
-		skin: 'Ratios above 1 have been measured for skin on some materials under light loads.'
+		skin: 'Ratios above 1 are reported for skin under light loads; the tables list them with their conditions.'
 	}
 };
