@@ -12,7 +12,7 @@ test('a student solves, changes and shares a published problem', async ({ page }
 	await page.getByRole('textbox', { name: 'Kinetic friction coefficient' }).fill('0.600');
 	await page.getByRole('textbox', { name: 'Push or pull' }).fill('0.18 kN');
 	await page.getByText('9.8', { exact: true }).click();
-	await page.getByLabel('Asked').selectOption('friction');
+	await page.getByRole('combobox', { name: 'Asked' }).selectOption('friction');
 	await expect(page.locator('data[data-quantity="friction"]')).toHaveText('118 N');
 	await expect(page.locator('[data-regime]')).toHaveText('It slides.');
 	await expect(page.locator('svg text', { hasText: 'weight 196 N' })).toBeVisible();
@@ -141,17 +141,20 @@ for (const path of [
 	'practice/',
 	'bench/'
 ]) {
-	test(`workbook/${path} needs at most 100 kB of script`, async ({ page }) => {
-		let bytes = 0;
-		const waits: Promise<void>[] = [];
-		page.on('response', (response) => {
-			if (!response.url().endsWith('.js') || response.url().includes('service-worker')) return;
-			if (response.request().serviceWorker()) return;
-			waits.push(response.body().then((body) => void (bytes += gzipSync(body).length)));
-		});
+	test(`workbook/${path} needs at most 100 kB of script`, async ({ page, request }) => {
 		await page.goto(`workbook/${path}`);
 		await page.waitForLoadState('networkidle');
-		await Promise.all(waits);
+		// What the page itself asked for; the service worker fetches the rest for later.
+		const scripts = await page.evaluate(() =>
+			performance
+				.getEntriesByType('resource')
+				.map(({ name }) => name)
+				.filter((name) => name.endsWith('.js') && !name.includes('service-worker'))
+		);
+		let bytes = 0;
+		for (const script of new Set(scripts))
+			bytes += gzipSync(await (await request.get(script)).body()).length;
+		console.log(path, bytes);
 		expect(bytes).toBeGreaterThan(10_000);
 		expect(bytes).toBeLessThanOrEqual(100 * 1024);
 	});

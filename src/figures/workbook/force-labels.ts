@@ -58,7 +58,8 @@ export function forceLabels(picture: BodyPicture, taken: Box[]): ForceLabel[] {
 		{
 			frame: { left: 2, top: 2, right: picture.width - 2, bottom: picture.height - 2 },
 			lines: picture.forces.map(({ from, to }) => [from, to]),
-			faint: [outline, ...picture.lines, ...picture.others],
+			// Dashed surfaces show through; a label near its arrow is worth more than an empty ground.
+			faint: [outline],
 			boxes: taken
 		}
 	);

@@ -6,15 +6,24 @@ export type TypedReading = { value?: number; fault?: string; note?: string };
 
 const degree = Math.PI / 180;
 
+/** Units of fields that are not the SI ones, and what one of them is worth. */
+const fieldUnits: Partial<Record<Unit, [text: string, factor: number]>> = {
+	rad: ['°', degree],
+	'1': ['', 1],
+	'm²': ['mm²', 1e-6],
+	Pa: ['kPa', 1e3]
+};
+
 /** The unit that stands beside a field; a bare number is read in it. */
 export function fieldUnit(unit: Unit): string {
-	if (unit === 'rad') return '°';
-	return unit === '1' ? '' : unit;
+	return fieldUnits[unit]?.[0] ?? unit;
 }
+
+const factorOf = (unit: Unit) => fieldUnits[unit]?.[1] ?? 1;
 
 /** A value in SI as a field shows it, in the field's own unit. */
 export function textOf(value: number, unit: Unit): string {
-	return String(Number((unit === 'rad' ? value / degree : value).toPrecision(10)));
+	return String(Number((value / factorOf(unit)).toPrecision(10)));
 }
 
 /**
@@ -25,7 +34,13 @@ export function textOf(value: number, unit: Unit): string {
  */
 export function readTyped(text: string, of: Pick<Quantity, 'unit' | 'name'>): TypedReading {
 	if (text.trim() === '') return {};
-	const { readings, fault } = parseAnswer(text, of.unit);
+	const parsed = parseAnswer(text, of.unit);
+	const { fault } = parsed;
+	// A bare angle is read in degrees first; other bare numbers come in SI.
+	const own = of.unit === 'rad' ? 1 : factorOf(of.unit);
+	const readings = parsed.readings.map((each) =>
+		each.bare ? { ...each, value: each.value * own } : each
+	);
 	const [first] = readings;
 	if (fault || !first) return { fault: fault ?? `“${text}” cannot be read.` };
 	const sameUnit = readings.filter((each) => each.factor === first.factor);

@@ -29,6 +29,10 @@ describe('what is typed into a field', () => {
 	test('values are shown in the field’s unit', () => {
 		expect(textOf(Math.PI / 6, 'rad')).toBe('30');
 		expect(textOf(9.80665, 'm/s²')).toBe('9.80665');
+		expect(textOf(2.5e-4, 'm²')).toBe('250');
+		within(readTyped('250', { unit: 'm²', name: 'area' }).value!, 2.5e-4, { relative: 1e-12 });
+		within(readTyped('2,5 cm²', { unit: 'm²', name: 'area' }).value!, 2.5e-4, { relative: 1e-12 });
+		within(readTyped('50', { unit: 'Pa', name: 'p' }).value!, 5e4, { relative: 1e-12 });
 	});
 });
 
