@@ -154,7 +154,6 @@ for (const path of [
 		let bytes = 0;
 		for (const script of new Set(scripts))
 			bytes += gzipSync(await (await request.get(script)).body()).length;
-		console.log(path, bytes);
 		expect(bytes).toBeGreaterThan(10_000);
 		expect(bytes).toBeLessThanOrEqual(100 * 1024);
 	});

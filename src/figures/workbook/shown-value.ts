@@ -2,8 +2,8 @@ import { shown } from '#core/workbook/statics/units.ts';
 import type { Unit } from '#core/workbook/statics/types.ts';
 
 /**
- * A value with its unit for the screen: three significant digits, a true minus, angles in degrees, areas in mm²,
- * pressures in kPa.
+ * A value with its unit for the screen: three significant digits, a true minus, angles in degrees,
+ * areas in mm², pressures in kPa.
  */
 export function shownValue(value: number, unit: Unit, digits = 3): string {
 	const text =

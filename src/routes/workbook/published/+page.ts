@@ -1,9 +1,6 @@
-import type { Family } from '#core/workbook/statics/family.ts';
-import { familyList, loadFamily } from '../families.ts';
+import { loadFamily } from '../families.ts';
 
+/** The first family's problems stand on the page; the others are fetched when they are chosen. */
 export async function load() {
-	// The hang is ours: no textbook prints it.
-	const published = familyList.filter(({ id }) => id !== 'hang');
-	const families: Family[] = await Promise.all(published.map(({ id }) => loadFamily(id)));
-	return { families };
+	return { first: await loadFamily('level-floor') };
 }
