@@ -1,20 +1,21 @@
 // Drags every slider of Explore from end to end in a browser and reports the scripting per input
-// event, long tasks, and the script loaded before any interaction. Build first. A report, not a test.
+// event (the main thread's own time, so that a busy machine does not count), tasks over 50 ms, and
+// the script loaded before any interaction. Build first. A report, not a test.
 // Usage: node bench/interaction.mjs [throttling, default 1]
 import { gzipSync } from 'node:zlib';
+import { chromium } from '@playwright/test';
 import { chromiumArgs, findBrowser } from '../scripts/browser.mjs';
 import { serve } from '../scripts/serve.mjs';
-import { chromium } from '@playwright/test';
 
 const throttling = Number(process.argv[2] ?? 1);
+const steps = 40;
 const { url, close } = await serve({ folder: 'build', port: 0 });
-const browser = await chromium.launch({
-	executablePath: await findBrowser(),
-	args: chromiumArgs
-});
+const browser = await chromium.launch({ executablePath: await findBrowser(), args: chromiumArgs });
 
 const quantile = (values, share) =>
 	[...values].sort((a, b) => a - b)[Math.min(values.length - 1, Math.floor(values.length * share))];
+const shown = (values) =>
+	`median ${quantile(values, 0.5).toFixed(1)} ms, p95 ${quantile(values, 0.95).toFixed(1)} ms, worst ${Math.max(...values).toFixed(1)} ms`;
 
 try {
 	const context = await browser.newContext({
@@ -22,56 +23,49 @@ try {
 		serviceWorkers: 'block'
 	});
 	const page = await context.newPage();
-	let scriptBytes = 0;
-	page.on('response', async (response) => {
-		if (response.request().resourceType() !== 'script') return;
-		scriptBytes += gzipSync(await response.body()).length;
+	const scripts = [];
+	page.on('response', (response) => {
+		if (response.request().resourceType() === 'script') scripts.push(response.body());
 	});
 	await page.goto(url, { waitUntil: 'networkidle' });
-	console.log(`JavaScript before any interaction: ${(scriptBytes / 1000).toFixed(1)} kB gzip`);
+	const bytes = (await Promise.all(scripts)).map((body) => gzipSync(body).length);
+	const total = bytes.reduce((sum, length) => sum + length, 0);
+	console.log(`JavaScript before any interaction: ${(total / 1000).toFixed(1)} kB gzip`);
 
 	const session = await context.newCDPSession(page);
-	await session.send('Emulation.setCPUThrottlingRate', { rate: throttling });
-	const rows = await page.evaluate(async () => {
-		const longTasks = [];
-		new PerformanceObserver((list) => {
-			for (const entry of list.getEntries()) longTasks.push(entry.duration);
-		}).observe({ type: 'longtask', buffered: false });
-		const frame = () => new Promise((done) => requestAnimationFrame(() => done()));
+	await session.send('Performance.enable', { timeDomain: 'threadTicks' });
+	const scripting = async () => {
+		const { metrics } = await session.send('Performance.getMetrics');
+		return metrics.find(({ name }) => name === 'ScriptDuration').value * 1000;
+	};
+	await page.evaluate(() => {
 		for (const fold of document.querySelectorAll('main details')) fold.open = true;
-		await frame();
-		const rows = [];
-		for (const slider of document.querySelectorAll('input[type="range"]')) {
-			if (!slider.id) continue;
-			const { min, max, value } = slider;
-			const times = [];
-			const steps = 60;
-			for (let step = 0; step <= steps; step++) {
-				slider.value = String(Number(min) + ((Number(max) - Number(min)) * step) / steps);
-				const began = performance.now();
-				slider.dispatchEvent(new Event('input', { bubbles: true }));
-				// Svelte flushes in a microtask; waiting for one more lets it finish.
-				await Promise.resolve();
-				await Promise.resolve();
-				times.push(performance.now() - began);
-				await frame();
-			}
-			slider.value = value;
-			slider.dispatchEvent(new Event('input', { bubbles: true }));
-			await frame();
-			rows.push({ id: slider.id, times });
-		}
-		await new Promise((done) => setTimeout(done, 300));
-		return { rows, longTasks };
+		globalThis.longTasks = [];
+		new PerformanceObserver((list) =>
+			globalThis.longTasks.push(...list.getEntries().map(({ duration }) => duration))
+		).observe({ type: 'longtask' });
 	});
-	const all = rows.rows.flatMap(({ times }) => times);
-	for (const { id, times } of rows.rows) {
-		console.log(
-			`${id.padEnd(12)} median ${quantile(times, 0.5).toFixed(1)} ms, p95 ${quantile(times, 0.95).toFixed(1)} ms, worst ${Math.max(...times).toFixed(1)} ms`
-		);
+	await session.send('Emulation.setCPUThrottlingRate', { rate: throttling });
+
+	const all = [];
+	for (const slider of await page.locator('main input[type="range"][id]').all()) {
+		const times = [];
+		for (let step = 0; step <= steps; step++) {
+			const before = await scripting();
+			await slider.evaluate(async (input, share) => {
+				input.value = String(Number(input.min) + (input.max - input.min) * share);
+				input.dispatchEvent(new Event('input', { bubbles: true }));
+				// Two frames: the second begins when the work of the first is done.
+				await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+			}, step / steps);
+			times.push((await scripting()) - before);
+		}
+		console.log(`${(await slider.getAttribute('id')).padEnd(12)} ${shown(times)}`);
+		all.push(...times);
 	}
+	const longTasks = await page.evaluate(() => globalThis.longTasks);
 	console.log(
-		`all sliders   median ${quantile(all, 0.5).toFixed(1)} ms, p95 ${quantile(all, 0.95).toFixed(1)} ms; tasks over 50 ms: ${rows.longTasks.length}; throttling ${throttling}×`
+		`all sliders  ${shown(all)}; tasks over 50 ms: ${longTasks.length}; throttling ${throttling}×`
 	);
 } finally {
 	await browser.close();

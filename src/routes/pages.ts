@@ -1,12 +1,21 @@
 /** The site's pages in the order of the navigation. */
 export const pages = [
 	{ path: '/', name: 'Explore' },
+	{ path: '/mechanisms/', name: 'Mechanisms' },
+	{ path: '/compare/', name: 'Compare' },
+	{ path: '/finger/', name: 'Finger' },
+	{ path: '/rope/', name: 'Rope' },
+	{ path: '/trials/', name: 'Trials' },
+	{ path: '/measure/', name: 'Measure' },
 	{ path: '/clinic/', name: 'Clinic' },
 	{ path: '/sources/', name: 'Sources and cautions' }
 ] as const;
 
 /** Pages that stand under another one: reached from there, not from the navigation. */
 export const subPages = [
+	{ path: '/mechanisms/stories/', name: 'Which stories can tell it?' },
+	{ path: '/trials/plan/', name: 'Plan' },
+	{ path: '/trials/notebook/', name: 'Notebook' },
 	...['cancels', 'rope', 'pressure', 'window', 'fair'].flatMap((lesson) => [
 		{ path: `/clinic/${lesson}/`, name: `Lesson: ${lesson}` },
 		{ path: `/clinic/${lesson}/present/`, name: `Presenter view: ${lesson}` },
@@ -16,5 +25,8 @@ export const subPages = [
 	{ path: '/clinic/safety/', name: 'Staying safe' },
 	{ path: '/clinic/room/', name: 'The room’s experiment' },
 	{ path: '/clinic/session/', name: 'Blank session sheet' },
-	{ path: '/clinic/set-up/', name: 'Set-up sheet' }
+	{ path: '/clinic/set-up/', name: 'Set-up sheet' },
+	{ path: '/sources/formulas/', name: 'Every formula and its source' },
+	{ path: '/sources/checks/', name: 'How the product checks itself' },
+	{ path: '/glossary/', name: 'Words and symbols' }
 ];

@@ -2,11 +2,23 @@ import type { LoadPath } from '../strength/along-load.ts';
 import type { PreparedHang } from '../strength/prepare-hang.ts';
 import { standardGravity } from '../units/gravity.ts';
 
-/** On a rounded hold under a growing patch the gaps have no known shape: look at this many stretches. */
-const roundedStretches = 3;
+/** On a rounded hold under a growing patch the gaps have no known shape: no piece reaches further. */
+const roundedReach = 2;
+/** There the ends of a piece rule nothing out unless it is as short as this share of its load. */
+const roundedTrust = 0.1;
 
-/** No other cut this near, as a share, to where the pull leads off: the limits may jump there. */
+/** No other cut this near, as a share, to a kink: each side of a kink is looked at by itself. */
 const leastApart = 1e-9;
+
+/** A stretch of net mass cut into pieces, kg. */
+export type Knots = {
+	/** The cuts in order, with both ends of the stretch. */
+	at: number[];
+	/** Those where the limits jump or bend sharply. */
+	kinks: number[];
+	/** The longest stretch on which a piece surely bends one way. */
+	trust: number;
+};
 
 /**
  * Cuts a stretch of net mass so that on every piece both gaps are smooth and bend one way only.
@@ -16,40 +28,37 @@ const leastApart = 1e-9;
  * @param path horizontal force against net mass
  * @param from lower end, kg
  * @param to upper end, kg, on the same side of the hanging mass
- * @returns the cuts in order with from and to at the ends, and the mass where the pull leads off
- * (NaN where it does not within the stretch)
+ * @returns the cuts
  * Valid for: the bend is exact on a flat hold or for a fixed patch; a growing patch on a rounded
- * hold is cut into shorter pieces instead.
+ * hold is cut into pieces of at most twice the load instead.
  * Source: derived.
  * Example: constant law, fixed patch, plumb rope on a slope: just from and to.
  */
-export function knots(
-	prepared: PreparedHang,
-	path: LoadPath,
-	from: number,
-	to: number
-): { at: number[]; leadsOffAt: number } {
+export function knots(prepared: PreparedHang, path: LoadPath, from: number, to: number): Knots {
 	const { areaCoefficient, areaExponent, areaLimit, formula, law } = prepared;
-	const at = [from];
-	const leadsOffAt = massAtPadForce(prepared, path, 0);
-	const leadsOff = leadsOffAt > from && leadsOffAt < to;
-	if (leadsOff) at.push(leadsOffAt);
+	const massAt = (padForce: number) => massAtPadForce(prepared, path, padForce);
+	const inside = (mass: number) => mass > from && mass < to;
+	const full = areaExponent > 0 ? Math.pow(areaLimit / areaCoefficient, 1 / areaExponent) : NaN;
+	const kinks = [massAt(0), massAt(full)].filter(inside);
+	const at = [from, ...kinks];
 	const add = (mass: number) => {
-		const apart = !(Math.abs(mass - leadsOffAt) < leastApart * mass);
-		if (mass > from && mass < to && apart) at.push(mass);
+		if (inside(mass) && !kinks.some((kink) => Math.abs(mass - kink) < leastApart * mass))
+			at.push(mass);
 	};
-	add(massAtPadForce(prepared, path, formula.bendPressure(law, 1) * areaLimit));
+	add(massAt(formula.bendPressure(law, 1) * areaLimit));
+	let trust = Infinity;
 	if (areaExponent > 0) {
-		add(massAtPadForce(prepared, path, Math.pow(areaLimit / areaCoefficient, 1 / areaExponent)));
 		const share = 1 - areaExponent;
-		const bend = formula.bendPressure(law, share) * areaCoefficient;
-		add(massAtPadForce(prepared, path, Math.pow(bend, 1 / share)));
-		if (prepared.slopePerArea > 0)
-			for (let i = 1; i < roundedStretches; i++) add(from + ((to - from) * i) / roundedStretches);
+		add(massAt(Math.pow(formula.bendPressure(law, share) * areaCoefficient, 1 / share)));
+		if (prepared.slopePerArea > 0) {
+			trust = roundedTrust * from;
+			const pieces = Math.ceil(Math.log(to / from) / Math.log(roundedReach));
+			for (let i = 1; i < pieces; i++) add(from * Math.pow(to / from, i / pieces));
+		}
 	}
 	at.sort((a, b) => a - b);
 	at.push(to);
-	return { at, leadsOffAt: leadsOff ? leadsOffAt : NaN };
+	return { at, kinks, trust };
 }
 
 /** The net mass at which each pad is pressed with a force n, N: its patch and slope are then known. */

@@ -25,12 +25,13 @@ export function read(curve: Curve, at: number): Reading {
  * @param curve with its rate
  * @param left reading at the lower end
  * @param right reading at the upper end
+ * @param trust longest stretch on which the end tangents may rule a root out (default: any)
  * @returns the places in order: none, one or two
  * Valid for: curves that bend one way only on the stretch; one that only touches zero has none.
  * Source: derived.
  * Example: at² − 2 between 0 and 2 gives 1.41421356.
  */
-export function rootsOf(curve: Curve, left: Reading, right: Reading): number[] {
+export function rootsOf(curve: Curve, left: Reading, right: Reading, trust = Infinity): number[] {
 	const positive = left.value >= 0;
 	if (positive !== right.value >= 0) return [rootBetween(curve, left, right)];
 	const sign = positive ? 1 : -1;
@@ -41,7 +42,9 @@ export function rootsOf(curve: Curve, left: Reading, right: Reading): number[] {
 		let at =
 			(high.value - low.value + low.rate * low.at - high.rate * high.at) / (low.rate - high.rate);
 		if (!(at > low.at && at < high.at)) at = (low.at + high.at) / 2;
-		if (sign * (low.value + low.rate * (at - low.at)) > 0) return [];
+		const outOfReach = sign * (low.value + low.rate * (at - low.at)) > 0;
+		if (outOfReach && high.at - low.at <= trust) return [];
+		if (outOfReach) at = (low.at + high.at) / 2;
 		const between = read(curve, at);
 		if (positive !== between.value >= 0)
 			return [rootBetween(curve, left, between), rootBetween(curve, between, right)];

@@ -8,8 +8,8 @@ import { rootsOf, type Curve, type Reading } from './roots.ts';
 /** A net mass, kg, from which one of the limits allows the load or does not. */
 type Edge = { at: number; limit: Limit; allows: boolean };
 
-/** Step off a mass where the pull begins to lead off, as a share of it: the limit may jump there. */
-const nudge = 1e-10;
+/** Step off a kink, as a share of its mass, to look at each side by itself. */
+const nudge = 1e-11;
 
 /**
  * Finds the net masses that hold, for a hang that is already checked and prepared.
@@ -47,16 +47,17 @@ function addEdges(
 	edges: Edge[]
 ): void {
 	const curves = gapCurves(prepared, path);
-	const { at, leadsOffAt } = knots(prepared, path, from, to);
+	const { at, kinks, trust } = knots(prepared, path, from, to);
 	let left = curves.both(from);
 	for (let i = 1; i < at.length; i++) {
 		const start = at[i - 1]!;
-		if (start === leadsOffAt) left = curves.both(start * (1 + nudge));
-		const right = curves.both(at[i] === leadsOffAt ? leadsOffAt * (1 - nudge) : at[i]!);
-		if (left.leadsOff) edges.push({ at: start, limit: 'slip', allows: false });
+		const end = at[i]!;
+		if (kinks.includes(start)) left = curves.both(start * (1 + nudge));
+		const right = curves.both(kinks.includes(end) ? end * (1 - nudge) : end);
+		if (left.leadsOff && right.leadsOff) edges.push({ at: start, limit: 'slip', allows: false });
 		else {
-			addChanges(curves.slip, 'slip', start, left.slip, right.slip, edges);
-			addChanges(curves.strength, 'strength', start, left.strength, right.strength, edges);
+			addChanges(curves.slip, 'slip', start, left.slip, right.slip, trust, edges);
+			addChanges(curves.strength, 'strength', start, left.strength, right.strength, trust, edges);
 		}
 		left = right;
 	}
@@ -68,11 +69,12 @@ function addChanges(
 	start: number,
 	left: Reading,
 	right: Reading,
+	trust: number,
 	edges: Edge[]
 ): void {
 	let allows = left.value >= 0;
 	edges.push({ at: start, limit, allows });
-	for (const at of rootsOf(curve, left, right)) {
+	for (const at of rootsOf(curve, left, right, trust)) {
 		allows = !allows;
 		edges.push({ at, limit, allows });
 	}

@@ -1,5 +1,5 @@
 import { contactAt, type Contact } from '../strength/contact-at.ts';
-import type { PreparedHang } from '../strength/prepare-hang.ts';
+import { tiltHold, type PreparedHang } from '../strength/prepare-hang.ts';
 import type { Range } from './types.ts';
 
 /**
@@ -27,9 +27,9 @@ export function solveSlope(
 	range: Range,
 	contact: Contact
 ): number {
-	const { hang, formula, law } = prepared;
+	const { formula, law } = prepared;
 	const gapAt = (slope: number) => {
-		hang.slope = slope;
+		tiltHold(prepared, slope);
 		contactAt(prepared, vertical, horizontal, contact);
 		return factor * contact.frictionLimit - margin * contact.tangential;
 	};
@@ -52,6 +52,6 @@ export function solveSlope(
 		slope = next;
 		if (moved <= 1e-14) break;
 	}
-	hang.slope = slope;
+	tiltHold(prepared, slope);
 	return slope;
 }

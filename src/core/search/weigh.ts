@@ -1,6 +1,6 @@
 import { loadPath, type LoadPath } from '../strength/along-load.ts';
 import { contactAt, emptyContact, type Contact } from '../strength/contact-at.ts';
-import { prepareHang, type PreparedHang } from '../strength/prepare-hang.ts';
+import { prepareHang, tiltHold, type PreparedHang } from '../strength/prepare-hang.ts';
 import { clearanceOf } from './clearance.ts';
 import { additionOf, hangsOf } from './hangs-of.ts';
 import type { Plan, Trial } from './plan.ts';
@@ -59,7 +59,7 @@ export function weighCandidate(
 		);
 		if (Number.isNaN(slope)) return false;
 		values[slopeAt] = slope;
-		for (const { hang } of candidate.hangs) hang.slope = slope;
+		for (const prepared of candidate.hangs) tiltHold(prepared, slope);
 	}
 	fillMargins(plan, candidate, weighing);
 	solveForces(plan, values, weighing);

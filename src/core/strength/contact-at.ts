@@ -69,9 +69,10 @@ export function contactAt(
 	const { hang, areaLimit } = prepared;
 	const { hands, grip } = hang;
 	const area = patchArea(prepared, vertical / hands, horizontal / hands);
-	const slope = hang.slope + prepared.slopePerArea * area;
-	const cosine = Math.cos(slope);
-	const sine = Math.sin(slope);
+	const turn = prepared.slopePerArea * area;
+	const slope = hang.slope + turn;
+	const cosine = turn === 0 ? prepared.tipCosine : Math.cos(slope);
+	const sine = turn === 0 ? prepared.tipSine : Math.sin(slope);
 	const normal = (vertical * cosine - horizontal * sine) / hands;
 	const tangential = (vertical * sine + horizontal * cosine) / hands;
 	contact.meanSlope = slope;

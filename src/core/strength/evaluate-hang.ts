@@ -6,7 +6,7 @@ import { hangWarnings } from './hang-warnings.ts';
 import { prepareHang } from './prepare-hang.ts';
 
 /** How far below 1 a margin may be and still hold: rounding, not physics. */
-export const holdTolerance = 1e-12;
+const holdTolerance = 1e-12;
 
 /** Forces, limits and margins at one hand; see evaluateHang. */
 export type HangResult = {

@@ -14,9 +14,9 @@ import type { PreparedHang } from './prepare-hang.ts';
  * Example: a fixed patch of 250 mm² stays 250 mm² at every load.
  */
 export function patchArea(prepared: PreparedHang, vertical: number, horizontal: number): number {
-	const { hang, areaLimit, areaExponent, slopePerArea } = prepared;
+	const { areaLimit, areaExponent, slopePerArea } = prepared;
 	if (areaExponent === 0) return areaLimit;
-	const tipNormal = vertical * Math.cos(hang.slope) - horizontal * Math.sin(hang.slope);
+	const tipNormal = vertical * prepared.tipCosine - horizontal * prepared.tipSine;
 	const onTip = Math.min(areaLimit, grownArea(prepared, tipNormal));
 	return slopePerArea === 0 || onTip === 0
 		? onTip
@@ -55,9 +55,9 @@ function settledArea(
 		const rate = 1 + (areaExponent * grown * slopePerArea * tangential) / normal;
 		let next = area - (area - grown) / rate;
 		if (next >= areaLimit && high === areaLimit && area < areaLimit) next = areaLimit;
-		else if (!(normal > 0 && next > low && next < high)) next = (low + high) / 2;
-		// The error after this step is about the square of the step.
-		if (Math.abs(next - area) <= 1e-12 * area) return next;
+		else if (!(normal > 0 && next >= low && next <= high)) next = (low + high) / 2;
+		// The error left after a step is about the square of the step.
+		if (Math.abs(next - area) <= 1e-8 * area) return next;
 		area = next;
 	}
 	return area;

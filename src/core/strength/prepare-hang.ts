@@ -11,6 +11,9 @@ export type PreparedHang = {
 	formula: LawFormula<FrictionLaw>;
 	/** M g, N. */
 	weight: number;
+	/** Cosine and sine of the slope at the fingertip. */
+	tipCosine: number;
+	tipSine: number;
 	/** How much one m² of patch turns its mean slope from the tip's, rad/m²; 0 on a flat hold. */
 	slopePerArea: number;
 	/** Area per finger as a(n) = min(areaLimit, areaCoefficient · n^areaExponent); exponent 0 is fixed. */
@@ -41,6 +44,8 @@ export function prepareHang(hang: Hang): PreparedHang {
 		law: friction,
 		formula: lawFormula(friction),
 		weight: kilogramsToNewtons(hang.hangingMass),
+		tipCosine: Math.cos(hang.slope),
+		tipSine: Math.sin(hang.slope),
 		slopePerArea: hang.radius === undefined ? 0 : 1 / (2 * hang.radius * padWidth),
 		areaCoefficient: growing ? contact.padCoefficient : areaLimit,
 		areaExponent: growing ? contact.exponent : 0,
@@ -49,4 +54,18 @@ export function prepareHang(hang: Hang): PreparedHang {
 			(referenceForce * (padLength - referenceEdgeDepth / 2) * enduranceFraction(holdTime)) /
 			enduranceFraction(referenceHoldTime)
 	};
+}
+
+/**
+ * Turns the hold under a prepared hang, in place: what a search over the slope does many times.
+ * @param prepared the hang; its hang's slope is set too
+ * @param slope σ, rad, as checkHang lets pass
+ * Valid for: checked hangs.
+ * Source: derived.
+ * Example: after tiltHold(prepared, 0) the tip's cosine is 1.
+ */
+export function tiltHold(prepared: PreparedHang, slope: number): void {
+	prepared.hang.slope = slope;
+	prepared.tipCosine = Math.cos(slope);
+	prepared.tipSine = Math.sin(slope);
 }

@@ -9,7 +9,8 @@ export async function makeFile(
 	{ name, figure, units, source, link, csv }: TakeAwayProps
 ): Promise<MadeFile> {
 	if (kind === 'csv') {
-		return { name: fileName(name, 'csv'), type: 'text/csv;charset=utf-8', body: csv?.() ?? '' };
+		const body = (await csv?.()) ?? '';
+		return { name: fileName(name, 'csv'), type: 'text/csv;charset=utf-8', body };
 	}
 	const holder = figure();
 	const drawing = holder?.querySelector('svg');

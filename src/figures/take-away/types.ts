@@ -23,5 +23,5 @@ export type TakeAwayProps = {
 	/** The link that brings this picture back; absolute. */
 	link: () => string;
 	/** The curves as CSV text; left out where the picture has none. */
-	csv?: (() => string) | undefined;
+	csv?: (() => string | Promise<string>) | undefined;
 };

@@ -2,6 +2,13 @@ import type { Citation } from '../types.ts';
 
 /** Models, starting guesses, adaptive choice of loads, worked data sets. */
 export const statisticsCitations = {
+	nistStrd: {
+		authors: 'NIST Information Technology Laboratory',
+		year: null,
+		title: 'Statistical Reference Datasets (StRD)',
+		where: 'itl.nist.gov/div898/strd; numbers read in public repositories named beside the tests',
+		how: 'seen second-hand'
+	},
 	wichmannHill2001: {
 		authors: 'Wichmann FA, Hill NJ',
 		year: 2001,

@@ -3,9 +3,14 @@ import type { ContactModel, FrictionLaw, Hang } from '#core/types.ts';
 
 const degree = Math.PI / 180;
 
-/** A number between two bounds, neither NaN nor infinite. */
+// The same hangs on every run; set PROPERTY_SEED to look at others.
+fc.configureGlobal({ seed: Number(process.env.PROPERTY_SEED ?? 20) });
+
+/** A number between two bounds, neither NaN nor infinite; next to nothing is nothing. */
 export function between(min: number, max: number): fc.Arbitrary<number> {
-	return fc.double({ min, max, noNaN: true, noDefaultInfinity: true });
+	return fc
+		.double({ min, max, noNaN: true, noDefaultInfinity: true })
+		.map((value) => (Math.abs(value) < 1e-12 ? 0 : value));
 }
 
 /** Laws of all five kinds whose ratio is somewhere near a hang's demand. */
@@ -13,7 +18,7 @@ export const anyLaw: fc.Arbitrary<FrictionLaw> = fc.oneof(
 	fc.record({ kind: fc.constant('constant' as const), coefficient: between(0.1, 1.5) }),
 	fc.record({
 		kind: fc.constant('adhesion' as const),
-		coefficient: between(0, 1),
+		coefficient: between(0.05, 1),
 		shearStrength: between(0, 80e3)
 	}),
 	fc.record({
@@ -24,14 +29,14 @@ export const anyLaw: fc.Arbitrary<FrictionLaw> = fc.oneof(
 	}),
 	fc.record({
 		kind: fc.constant('deformation' as const),
-		coefficient: between(0, 0.6),
+		coefficient: between(0.05, 0.6),
 		shearStrength: between(0, 60e3),
 		deformation: between(0.01, 0.4),
 		referencePressure: between(50e3, 500e3)
 	}),
 	fc.record({
 		kind: fc.constant('film' as const),
-		filmCoefficient: between(0, 0.8),
+		filmCoefficient: between(0.05, 0.8),
 		coefficient: between(0.2, 1.5),
 		breakthroughPressure: between(50e3, 500e3),
 		sharpness: between(0.5, 6)

@@ -15,9 +15,8 @@ function resultAt(hang: Hang, netMass: number) {
 }
 
 /**
- * Two places where a margin jumps instead of passing 1: the normal force vanishes (a sticking law
- * still holds just before, a growing patch on a rounded hold springs up), or there is no friction
- * at all where the sliding force changes sides.
+ * Where a margin jumps instead of passing 1: the normal force vanishes (a sticking law still holds
+ * just before, a growing patch on a rounded hold springs up), and with it the friction.
  */
 function marginJumps(hang: Hang, netMass: number): boolean {
 	return [netMass * (1 - 1e-7), netMass * (1 + 1e-7)].some((mass) => {

@@ -1,0 +1,18 @@
+import { expect, test } from 'vitest';
+import * as core from '#core/index.ts';
+
+test('the public surface has these functions and no others', () => {
+	expect(Object.keys(core).sort()).toEqual([
+		'counterweightForce',
+		'enduranceFraction',
+		'enduranceTime',
+		'evaluateHang',
+		'frictionRatio',
+		'hangLoad',
+		'holdingRegion',
+		'holdingWindow',
+		'loadAtNetMass',
+		'loadElasticity',
+		'tendonForces'
+	]);
+});
