@@ -4,6 +4,7 @@ import type { Hang } from '#core/types.ts';
 import { marginSamples, samplesOf } from '#figures/margin/helpers.ts';
 import type { MarginSeries } from '#figures/margin/types.ts';
 import { curvePoints, lessonGivens } from '#seeds/lessons.ts';
+import { listedLesson } from '../list.ts';
 import type { Bench, Lesson } from '../types.ts';
 import { filmHang } from './film-hang.ts';
 import { write } from './write.ts';
@@ -11,11 +12,7 @@ import { write } from './write.ts';
 const given = lessonGivens.pressure;
 
 export const pressure: Lesson = {
-	key: 'pressure',
-	letter: 'c',
-	title: 'Pressure and patch',
-	minutes: given.minutes,
-	misconception: 'more-area',
+	...listedLesson('pressure'),
 	fields: given.fields,
 	before: {},
 	controls: ['change', 'area', 'shear'],
