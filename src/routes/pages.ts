@@ -5,10 +5,14 @@ export const pages = [
 	{ path: '/compare/', name: 'Compare' },
 	{ path: '/finger/', name: 'Finger' },
 	{ path: '/rope/', name: 'Rope' },
+	{ path: '/trials/', name: 'Trials' },
+	{ path: '/measure/', name: 'Measure' },
 	{ path: '/sources/', name: 'Sources and cautions' }
 ] as const;
 
 /** Pages that stand under another one: reached from there, not from the navigation. */
 export const subPages = [
-	{ path: '/mechanisms/stories/', name: 'Which stories can tell it?' }
+	{ path: '/mechanisms/stories/', name: 'Which stories can tell it?' },
+	{ path: '/trials/plan/', name: 'Plan' },
+	{ path: '/trials/notebook/', name: 'Notebook' }
 ] as const;
