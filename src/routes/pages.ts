@@ -14,5 +14,6 @@ export const pages = [
 export const subPages = [
 	{ path: '/mechanisms/stories/', name: 'Which stories can tell it?' },
 	{ path: '/trials/plan/', name: 'Plan' },
-	{ path: '/trials/notebook/', name: 'Notebook' }
+	{ path: '/trials/notebook/', name: 'Notebook' },
+	{ path: '/trials/limits/', name: 'Limits and stories' }
 ] as const;
