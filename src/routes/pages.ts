@@ -15,5 +15,7 @@ export const subPages = [
 	{ path: '/mechanisms/stories/', name: 'Which stories can tell it?' },
 	{ path: '/trials/plan/', name: 'Plan' },
 	{ path: '/trials/notebook/', name: 'Notebook' },
-	{ path: '/trials/limits/', name: 'Limits and stories' }
+	{ path: '/trials/limits/', name: 'Limits and stories' },
+	{ path: '/trials/method/', name: 'Method' },
+	{ path: '/trials/report/', name: 'Report' }
 ] as const;

@@ -13,9 +13,9 @@ export type Hang = { load: number; side: RopeSide; ropeTerm: number };
 export type NextRow = Candidate & { side: RopeSide };
 
 /** How many loads are looked at between the lightest and a little above the heaviest. */
-const steps = 8;
+const steps = 5;
 /** And how many plates down from the top. */
-const nearTop = 12;
+const nearTop = 6;
 
 /** Loads and rope sides that could come next, before anyone asks whether they may. */
 export function hangsToCome(notebook: Records, analysed: Analysed): Hang[] {

@@ -9,19 +9,19 @@ export function gripRows(name: string, { of, ranges, limits }: GripFound): GripR
 	const stopped = of.trials.some(({ outcome }) => outcome === 'stopped');
 	const { leftOut, opened } = limits.opening;
 	const lower = opened.quantiles.q50 < leftOut.quantiles.q50 ? 'opened' : 'leftOut';
-	const caps = (reading: string) => (reading === lower ? ', caps use this one' : '');
+	const caps = (reading: string) => (reading === lower ? ' (for caps)' : '');
 	const opening: LimitRow[] = stopped
 		? [
 				{
 					id: 'opening left-out',
 					kind: 'opening',
-					label: `fingers open half the time (stopped left out${caps('leftOut')})`,
+					label: `fingers open half the time: stopped left out${caps('leftOut')}`,
 					reach: openingReach(leftOut, stretch)
 				},
 				{
 					id: 'opening opened',
 					kind: 'opening',
-					label: `fingers open half the time (stopped counted as opened${caps('opened')})`,
+					label: `fingers open half the time: stopped counted in${caps('opened')}`,
 					reach: openingReach(opened, stretch)
 				}
 			]
