@@ -4,7 +4,9 @@
  */
 export function reportFile(report: HTMLElement, title: string): Blob {
 	const styles = [...document.styleSheets].flatMap((sheet) =>
-		[...sheet.cssRules].filter((rule) => !(rule instanceof CSSFontFaceRule)).map((rule) => rule.cssText)
+		[...sheet.cssRules]
+			.filter((rule) => !(rule instanceof CSSFontFaceRule))
+			.map((rule) => rule.cssText)
 	);
 	const copy = report.cloneNode(true) as HTMLElement;
 	for (const control of copy.querySelectorAll('button, select, input, [data-no-file]'))
