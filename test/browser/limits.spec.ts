@@ -13,8 +13,8 @@ async function bringIn(page: Page, file: string | Buffer) {
 	await page
 		.locator('input[type="file"]')
 		.setInputFiles({ name: 'notebook.json', mimeType: 'application/json', buffer });
-	await page.getByRole('button', { name: /^Bring in/ }).click();
-	await expect(page.getByText(/Brought in|brought in/).first()).toBeVisible();
+	await page.getByRole('button', { name: /^Bring in \d+ records/ }).click();
+	await expect(page.getByText('are in the notebook')).toBeVisible({ timeout: 30_000 });
 }
 
 type File = { [list: string]: Record<string, unknown>[] } & { trials: Record<string, unknown>[] };
