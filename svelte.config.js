@@ -1,7 +1,5 @@
 import adapter from '@sveltejs/adapter-static';
-import { readFileSync } from 'node:fs';
-
-const { version } = JSON.parse(readFileSync(new URL('./package.json', import.meta.url), 'utf8'));
+import { sourceVersion } from './scripts/source-version.mjs';
 
 /** @type {import('@sveltejs/kit').Config} */
 export default {
@@ -9,8 +7,9 @@ export default {
 	kit: {
 		adapter: adapter({ strict: true }),
 		paths: { relative: true },
-		// A fixed name makes two builds of the same source byte-identical.
-		version: { name: version, pollInterval: 0 },
+		// A digest of the sources: two builds of the same source are byte-identical, and two builds of
+		// different sources never share a cache on anyone's device.
+		version: { name: sourceVersion(), pollInterval: 0 },
 		csp: {
 			mode: 'hash',
 			directives: {

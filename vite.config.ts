@@ -8,6 +8,6 @@ export default defineConfig({
 		include: ['test/{gates,oracles,own,properties,unit}/**/*.test.ts'],
 		setupFiles: ['test/within.ts'],
 		environment: 'node',
-		testTimeout: 60_000
+		testTimeout: 240_000
 	}
 });

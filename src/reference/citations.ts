@@ -6,6 +6,7 @@ import { fingerAnatomyCitations } from './citations/finger-anatomy.ts';
 import { trialsAndRopeCitations } from './citations/trials-and-rope.ts';
 import { safetyCitations } from './citations/safety.ts';
 import { statisticsCitations } from './citations/statistics.ts';
+import { pairedOutcomeCitations } from './citations/paired-outcomes.ts';
 import { numericsCitations } from './citations/numerics.ts';
 import { unitsCitations } from './citations/units.ts';
 import { textbookCitations } from './citations/textbooks.ts';
@@ -25,6 +26,7 @@ export const citations = {
 	...trialsAndRopeCitations,
 	...safetyCitations,
 	...statisticsCitations,
+	...pairedOutcomeCitations,
 	...numericsCitations,
 	...unitsCitations,
 	...textbookCitations,

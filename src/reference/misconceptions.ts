@@ -112,5 +112,14 @@ export const misconceptions: readonly MisconceptionRow[] = [
 		reply: 'Any positive number is allowed.',
 		source: ['openstaxCollegePhysics', 'bakerHaynes', 'crowell'],
 		status: 'seen'
+	},
+	{
+		key: 'few-goes',
+		idea: 'A handful of goes shows what is so.',
+		evidence: 'Even trained researchers were found to expect too much of small samples.',
+		reply:
+			'Ask first how often luck alone would do as well, and whether anything else changed along with the load.',
+		source: ['tverskyKahneman1971'],
+		status: 'memory'
 	}
 ];

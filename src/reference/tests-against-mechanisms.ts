@@ -87,7 +87,7 @@ export const separatingTests: readonly SeparatingTest[] = [
 	},
 	{
 		key: 'lean-rope',
-		name: 'Lead the rope outward, then inward',
+		name: 'Lead the rope outward, then inward: does the load effect turn round?',
 		outcome: {
 			adhesion: 'no change',
 			deformation: 'no change',

@@ -1,4 +1,5 @@
 import { afterNavigate, goto } from '$app/navigation';
+import { onDestroy } from 'svelte';
 import type { SetupState } from '#state/setup/setup.svelte.ts';
 import { writeLink } from '#storage/codecs/link.ts';
 import { joined, queryOf, without } from './own-numbers.ts';
@@ -13,11 +14,19 @@ export type OwnAddress = {
 	write: () => readonly [string, string][];
 };
 
+/** Clears the messages of fields whose text is gone. */
+export function forgetProblems(setup: SetupState): void {
+	for (const field of Object.keys(setup.problems)) setup.problem(field, undefined);
+}
+
 /**
  * Makes the address say the shared set-up and what the page adds to it. Call while a page's
  * component is made. A link that carries nothing keeps the set-up that is there.
  */
 export function shareAddressWith(setup: SetupState, own: OwnAddress): void {
+	// Text that could not be used leaves with the fields it stood in.
+	onDestroy(() => forgetProblems(setup));
+
 	let arrived = false;
 	/** What the address says already, in our own spelling. */
 	let said: string | undefined;

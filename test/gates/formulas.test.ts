@@ -1,8 +1,10 @@
 import katex from 'katex';
 import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { workingLines } from '#figures/working/lines.ts';
+import type { LessonFormula } from '#lessons/types.ts';
 import { computeResults } from '#state/setup/results.ts';
 import { choices, firstSight, type Setup } from '#storage/codecs/setup.ts';
 
@@ -54,5 +56,41 @@ describe('formulas: each renders with errors on and names its function', () => {
 			(of) => !coreFunctions.has(of)
 		);
 		expect(strangers).toEqual([]);
+	});
+});
+
+const formulaFiles = readdirSync('src/lessons', { recursive: true, encoding: 'utf8' })
+	.filter((path) => path.endsWith('formulas.ts'))
+	.map((path) => join('src/lessons', path));
+
+describe('formulas of the lessons: each renders with errors on and names its function', async () => {
+	const found = (
+		await Promise.all(
+			formulaFiles.map(async (path) => {
+				const url = pathToFileURL(resolve(path)).href;
+				const { formulas } = (await import(/* @vite-ignore */ url)) as {
+					formulas: LessonFormula[];
+				};
+				return formulas.map((formula) => ({ path, ...formula }));
+			})
+		)
+	).flat();
+
+	test('there is something to check, in every lesson', () => {
+		expect(formulaFiles.length).toBeGreaterThanOrEqual(5);
+		expect(found.length).toBeGreaterThan(formulaFiles.length);
+	});
+
+	test('no formula hides outside those files', () => {
+		const elsewhere = readdirSync('src/lessons', { recursive: true, encoding: 'utf8' })
+			.filter((path) => /\.(ts|svelte)$/.test(path) && !path.endsWith('formulas.ts'))
+			.filter((path) => /\btex:|String\.raw/.test(readFileSync(join('src/lessons', path), 'utf8')));
+		expect(elsewhere.filter((path) => path !== 'types.ts')).toEqual([]);
+	});
+
+	test.each(found)('$path: $of', ({ tex, of, says }) => {
+		expect(() => katex.renderToString(tex, { throwOnError: true, strict: 'error' })).not.toThrow();
+		expect(coreFunctions).toContain(of);
+		expect(says).not.toBe('');
 	});
 });

@@ -69,9 +69,6 @@ function inside(specifier: string, from: string): string | undefined {
 	return undefined;
 }
 
-/** A worker's address stands relative: the bundler finds it by this very form. */
-const isWorkerAddress = (specifier: string) => specifier.endsWith('.worker.ts');
-
 const checked: { path: string; specifier: string; room: string }[] = [];
 for (const room of Object.keys(rooms)) {
 	for (const path of filesUnder(join('src', room))) {
@@ -101,7 +98,7 @@ describe('rooms: each imports only what the house allows', () => {
 		const wrong = checked.filter(({ path, specifier, room }) => {
 			const own = inside(specifier, path);
 			if (own === undefined || specifier.startsWith('./$types')) return false;
-			if (specifier.endsWith('.css') || isWorkerAddress(specifier)) return false;
+			if (specifier.endsWith('.css')) return false;
 			const other = !own.startsWith(room + '/');
 			return (other && !specifier.startsWith('#')) || extname(specifier) === '';
 		});

@@ -1,4 +1,6 @@
-import { evaluateHang, loadAtNetMass } from '#core/index.ts';
+// Not from the public surface: through it every page would load the whole of core.
+import { loadAtNetMass } from '#core/mechanics/load-at-net-mass.ts';
+import { evaluateHang } from '#core/strength/evaluate-hang.ts';
 import type { Hang } from '#core/types.ts';
 import type { MarginSeries } from './types.ts';
 

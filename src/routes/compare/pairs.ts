@@ -93,9 +93,9 @@ export const pairs: readonly Pair[] = [
 	{
 		key: 'same-ratio',
 		name: 'Very light and very strong against heavy, the same strength for their mass',
-		says: 'Invented: 50 and 95 kg, both with a best hang of 1.6 times body mass; pads scaled by hand area. Sets both.',
-		first: (first) => body(50, 80)(first),
-		second: (first) => body(95, 152)(first)
+		says: 'Invented: 50 and 95 kg, both with a best hang of 1.6 times body mass; the same pads, so that only mass differs. Sets both.',
+		first: (first) => ({ ...body(50, 80)(first), area: first.area }),
+		second: (first) => ({ ...body(95, 152)(first), area: first.area })
 	}
 ];
 

@@ -1,4 +1,5 @@
 import type { SearchProgress, SearchRequest, StoryResult } from '#core/search/types.ts';
+import { startSearchWorker } from '#workers/start-search.ts';
 import type { SearchCommand, SearchReport } from '#workers/search-messages.ts';
 import {
 	exampleStatement,
@@ -150,10 +151,7 @@ export class SearchState {
 
 	#send(command: SearchCommand): void {
 		if (!this.#worker) {
-			// eslint-disable-next-line svelte/prefer-svelte-reactivity -- read once, the way Vite finds a worker
-			this.#worker = new Worker(new URL('../../workers/search.worker.ts', import.meta.url), {
-				type: 'module'
-			});
+			this.#worker = startSearchWorker();
 			this.#worker.onmessage = ({ data }: MessageEvent<SearchReport>) => this.hear(data);
 			this.#worker.onerror = () =>
 				this.hear({

@@ -1,0 +1,61 @@
+import { massIn, type MassUnit } from '#core/units/mass-text.ts';
+import type { Results } from '#state/setup/results.ts';
+import { writeCurves, type CurveColumn } from '#storage/codecs/csv-curves.ts';
+import { marginSeries } from './margin-series.ts';
+import { axes } from './set-up/axes.ts';
+
+/** Units in letters that every table program reads, whatever it takes the file's letters for. */
+const letters: Record<string, string> = { 'mm²': 'mm2', '°': 'deg', '': 'ratio' };
+
+/** The region's edges, one row for each stretch that holds; a row without loads holds nowhere. */
+export function regionCsv(results: Results, mass: MassUnit): string {
+	const { label, unit, perUnit } = axes[results.setup.axis];
+	const cases = [{ label: 'this set-up', region: results.region }, ...results.overlays];
+	const rows = cases.flatMap((one) =>
+		one.region.columns.flatMap(({ value, intervals }) =>
+			(intervals.length > 0 ? intervals : [undefined]).map((interval) => ({
+				name: one.label,
+				value: value * perUnit,
+				from: interval && massIn(interval.from, mass),
+				to: interval && massIn(interval.to, mass),
+				lower: interval?.lowerLimit,
+				upper: interval?.upperLimit
+			}))
+		)
+	);
+	const words = { slip: 'slip', strength: 'strength', range: 'end of range' };
+	const named = (limit: keyof typeof words | undefined) => limit && words[limit];
+	return writeCurves([
+		{ name: 'case', cells: rows.map(({ name }) => name) },
+		{
+			name: label.toLowerCase(),
+			unit: letters[unit] ?? unit,
+			cells: rows.map(({ value }) => value)
+		},
+		{ name: 'lightest load that holds', unit: mass, cells: rows.map(({ from }) => from) },
+		{ name: 'heaviest load that holds', unit: mass, cells: rows.map(({ to }) => to) },
+		{ name: 'limit below', cells: rows.map(({ lower }) => named(lower)) },
+		{ name: 'limit above', cells: rows.map(({ upper }) => named(upper)) }
+	]);
+}
+
+/** The margin curves, one row for each net load. */
+export function marginCsv(results: Results, mass: MassUnit): string {
+	const series = marginSeries(results);
+	// A case laid over may bend at another load: every load that any curve has gets its row.
+	const loads = [
+		...new Set(series.flatMap(({ points }) => points.map(({ netMass }) => netMass)))
+	].sort((a, b) => a - b);
+	const curves = series.map(({ label, kind, points }): CurveColumn => {
+		const at = new Map(points.map(({ netMass, margin }) => [netMass, margin]));
+		return {
+			name: kind === 'other' ? label.replace(/^slip/, 'slip margin') : label,
+			unit: 'ratio',
+			cells: loads.map((load) => at.get(load))
+		};
+	});
+	return writeCurves([
+		{ name: 'net load', unit: mass, cells: loads.map((load) => massIn(load, mass)) },
+		...curves
+	]);
+}

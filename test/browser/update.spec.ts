@@ -1,0 +1,106 @@
+import { expect, test, type Page } from '@playwright/test';
+import { execFileSync } from 'node:child_process';
+import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { serve } from '../../scripts/serve.mjs';
+
+// Two real builds: the one under test, and one of the same sources with one word changed.
+const parts = [
+	...['src', 'static', 'seeds', 'scripts', 'package.json', 'package-lock.json'],
+	...['svelte.config.js', 'vite.config.ts', 'tsconfig.json']
+];
+const oldWords = 'Set up a hang and see.';
+const newWords = 'Set up a hang and look.';
+
+let room: string;
+let site: { url: string; close: () => Promise<void> };
+
+function publish(build: string) {
+	const target = join(room, 'site');
+	rmSync(target, { recursive: true, force: true });
+	cpSync(build, target, { recursive: true });
+}
+
+function buildOf(change: (text: string) => string): string {
+	const tree = join(room, 'tree');
+	for (const part of parts) cpSync(part, join(tree, part), { recursive: true });
+	symlinkSync(resolve('node_modules'), join(tree, 'node_modules'));
+	const lead = join(tree, 'src/routes/explore/Lead.svelte');
+	const before = readFileSync(lead, 'utf8');
+	writeFileSync(lead, change(before));
+	expect(readFileSync(lead, 'utf8')).not.toBe(before);
+	execFileSync(process.execPath, [join('node_modules', 'vite', 'bin', 'vite.js'), 'build'], {
+		cwd: tree,
+		stdio: 'pipe'
+	});
+	return join(tree, 'build');
+}
+
+test.beforeAll(async () => {
+	test.setTimeout(240_000);
+	room = mkdtempSync(join(tmpdir(), 'holding-window-update-'));
+	publish('build');
+	site = await serve({ folder: join(room, 'site'), port: 0, prefix: '/a/folder/' });
+});
+test.afterAll(async () => {
+	await site?.close();
+	rmSync(room, { recursive: true, force: true });
+});
+
+const field = (page: Page, name: string) => page.getByRole('textbox', { name });
+const caches = (page: Page) =>
+	page.evaluate(async () =>
+		(await globalThis.caches.keys()).filter((key) => key.startsWith('holding-window-'))
+	);
+
+test('a newer version waits politely, drops nothing typed, and leaves other tabs alone', async ({
+	context
+}) => {
+	test.setTimeout(240_000);
+	const page = await context.newPage();
+	await page.goto(site.url);
+	await expect(page.getByText('Ready to use offline')).toBeVisible();
+	await field(page, 'Hold slope').fill('20');
+	await expect(page).toHaveURL(/slope=20/);
+	const other = await context.newPage();
+	await other.goto(`${site.url}?v=1&slope=25`);
+	await field(other, 'Body mass').fill('eighty');
+
+	publish(buildOf((text) => text.replace(oldWords, newWords)));
+	await field(page, 'Body mass').fill('seventy');
+	await page.evaluate(() => Object.assign(window, { sameVisit: true }));
+	await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+	const notice = page.getByText('A newer version is ready.');
+	await expect(notice).toBeVisible();
+
+	// It waits: the page goes on as it is, its parts that were not fetched yet included.
+	await expect(page.getByText(oldWords)).toBeVisible();
+	expect(await page.evaluate(() => 'sameVisit' in window)).toBe(true);
+	await expect(field(page, 'Body mass')).toHaveValue('seventy');
+	await page.getByText('Show the working').click();
+	await expect(page.locator('.katex').first()).toBeVisible();
+
+	await page.getByRole('button', { name: 'Reload with it' }).click();
+	await expect(page.getByText(newWords)).toBeVisible();
+	expect(await page.evaluate(() => 'sameVisit' in window)).toBe(false);
+	await expect(field(page, 'Hold slope')).toHaveValue('20');
+	await expect(field(page, 'Body mass')).toHaveValue('seventy');
+	await expect(page.getByRole('alert')).toContainText('Body mass takes a number');
+	await expect(page.getByText('the pictures keep the last good values')).toBeVisible();
+	await expect(notice).toBeHidden();
+
+	// The other tab was not reloaded, and can still open what it had not fetched.
+	await expect(other.getByText(oldWords)).toBeVisible();
+	await expect(field(other, 'Body mass')).toHaveValue('eighty');
+	await other.getByText('Show the working').click();
+	await expect(other.locator('.katex').first()).toBeVisible();
+	expect((await caches(page)).length).toBe(2);
+
+	// And the newer version works without a network.
+	await context.setOffline(true);
+	await page.goto(`${site.url}sources/`);
+	await expect(page.getByRole('heading', { level: 1 })).toHaveText('Sources and cautions');
+	await page.goto(site.url);
+	await expect(page.getByText(newWords)).toBeVisible();
+});
