@@ -1,6 +1,6 @@
 import type { BlockedBy } from '#core/trials/caps.ts';
 import type { Candidate } from '#core/trials/next-trial.ts';
-import { capReason } from '#core/trials/plan/caps.ts';
+import { loadCap, type CapReason } from '#core/trials/plan/caps.ts';
 import type { RopeSide } from '#core/trials/plan/types.ts';
 import { storiesInPlay } from '#core/trials/stories-in-play.ts';
 import type { Story } from '#core/trials/trial.ts';
@@ -30,8 +30,9 @@ export function hangsToCome(notebook: Records, analysed: Analysed): Hang[] {
 	const spread = Array.from({ length: steps }, (_, k) =>
 		round(from * (to / from) ** (k / (steps - 1)))
 	);
-	// Close together near the top, so that the cap is found to the plate.
-	const top = Array.from({ length: nearTop }, (_, k) => round(to) - k * whole);
+	// Plate by plate below the cap, so that the heaviest that may be suggested is found.
+	const most = Math.floor((wholeCap(notebook, analysed)?.limit ?? to) / whole) * whole;
+	const top = Array.from({ length: nearTop }, (_, k) => most - k * whole);
 	const loads = [...new Set([...spread, ...top, ...(choice?.loads ?? [])])]
 		.filter((load) => load > 0)
 		.sort((a, b) => a - b);
@@ -54,21 +55,34 @@ export function storyForNext(analysed: Analysed, best: Story): Story {
 	return falls ? 'falls' : 'rises';
 }
 
-/** The first cap in force that the analysed trials do not show: warm-ups, trials left out, other grips' pain. */
+/**
+ * The cap in force from everything that was ever hung, also what is not analysed: warm-ups, trials left
+ * out, pain with another grip that day. Undefined while no own maximum is known.
+ */
+function wholeCap(
+	notebook: Records,
+	{ pick, sessions, bestGuess, ownMaximum }: Analysed
+): { limit: number; reason: CapReason } | undefined {
+	const adult = notebook.people.find(({ id }) => id === pick.personId)?.adult === true;
+	const last = sessions.at(-1);
+	if (!adult) return { limit: 0, reason: 'adult' };
+	if (!last || ownMaximum === null) return undefined;
+	if (painOn(notebook, pick.personId, last.day)) return { limit: 0, reason: 'pain' };
+	const { trials, session } = historyOf(notebook, pick.personId, pick.gripId, last.day);
+	const target = last.targetSeconds;
+	return loadCap(trials, {
+		...{ ownMaximum, bestGuess, adult, session },
+		...(target !== null && { targetSeconds: target })
+	});
+}
+
+/** The first cap that a load breaks, or null; the analysis adds its own. */
 export function capBeyond(
 	notebook: Records,
 	analysed: Analysed
 ): (load: number) => BlockedBy | null {
-	const { pick, sessions, bestGuess, ownMaximum } = analysed;
-	const adult = notebook.people.find(({ id }) => id === pick.personId)?.adult === true;
-	const day = sessions.at(-1)?.day;
-	if (!adult) return () => 'adult';
-	if (!day || ownMaximum === null) return () => null;
-	if (painOn(notebook, pick.personId, day)) return () => 'pain';
-	const { trials, session } = historyOf(notebook, pick.personId, pick.gripId, day);
-	const targetSeconds = sessions.at(-1)?.targetSeconds ?? undefined;
-	const rules = { ownMaximum, bestGuess, adult, session, ...(targetSeconds && { targetSeconds }) };
-	return (load) => capReason(load, trials, rules);
+	const cap = wholeCap(notebook, analysed);
+	return (load) => (cap && load > cap.limit * (1 + 1e-12) ? cap.reason : null);
 }
 
 /** Heaviest load held to the target time in anything with this grip, warm-ups too, kg. */

@@ -2,14 +2,7 @@ import { seededRandom } from '#core/statistics/random.ts';
 import type { StoryRanges } from '#core/trials/story-ranges.ts';
 import type { AnalysisOptions, GripLimits } from '#workers/stories-messages.ts';
 import { analysedOf, type Analysed, type Typed } from './analysed.ts';
-import {
-	capBeyond,
-	hangsToCome,
-	heaviestHeld,
-	storyForNext,
-	suggested,
-	type NextRow
-} from './candidates.ts';
+import { capBeyond, hangsToCome, heaviestHeld, storyForNext, suggested } from './candidates.ts';
 import { gripsAt, settledPick, type Pick, type Records } from './pick.ts';
 import { Stopped, type StoriesClient } from './stories-client.ts';
 
