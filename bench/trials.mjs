@@ -37,12 +37,19 @@ try {
 	for (const path of ['trials/', 'trials/plan/', 'trials/notebook/', 'measure/']) {
 		const context = await browser.newContext({ serviceWorkers: 'block' });
 		const page = await context.newPage();
-		let bytes = 0;
-		page.on('response', async (response) => {
-			if (response.request().resourceType() !== 'script') return;
-			bytes += gzipSync(await response.body()).length;
-		});
 		await page.goto(url + path, { waitUntil: 'networkidle' });
+		// A busy machine falls silent between two files: wait for what only the whole page shows.
+		await page.locator('main :is(section, details)').first().waitFor();
+		await page.waitForTimeout(1500);
+		const scripts = await page.evaluate(() =>
+			performance
+				.getEntriesByType('resource')
+				.map(({ name }) => new URL(name).pathname)
+				.filter((name) => name.endsWith('.js'))
+		);
+		const bytes = [...new Set(scripts)]
+			.map((name) => gzipSync(readFileSync(`build${name}`)).length)
+			.reduce((sum, one) => sum + one, 0);
 		console.log(
 			`${path.padEnd(18)} script before interaction ${(bytes / 1000).toFixed(1)} kB gzip`
 		);

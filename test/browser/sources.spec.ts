@@ -48,7 +48,7 @@ test('the navigation says where one is, and each page leads on', async ({ page }
 		page.getByText('Which loads can you hold on a slick, sloping hold')
 	).toBeInViewport();
 	const visited = new Set<string>();
-	for (let step = 0; step < 12; step++) {
+	for (let step = 0; step < 20; step++) {
 		const path = new URL(page.url()).pathname;
 		if (visited.has(path)) break;
 		visited.add(path);
@@ -58,7 +58,9 @@ test('the navigation says where one is, and each page leads on', async ({ page }
 	expect(visited.size).toBeGreaterThan(3);
 	await page.goto('sources/checks/');
 	await expect(here).toHaveText('Sources and cautions');
-	await expect(page.getByText(/\d+ passed, 0 failed/)).toBeVisible();
+	await expect(
+		page.getByText(/\d+ passed, 0 failed|No whole run has been written down/)
+	).toBeVisible();
 });
 
 test('a word on Explore leads to its meaning, and each word there has one', async ({ page }) => {
