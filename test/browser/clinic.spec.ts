@@ -103,7 +103,8 @@ test('lesson b is taught end to end by keyboard with no network, and its handout
 
 	// Handouts, still offline.
 	await page.getByRole('link', { name: 'Print the handouts' }).click();
-	await expect(page.locator('.katex').first()).toBeVisible();
+	await expect(page.locator('.paper-sheet')).toHaveCount(3);
+	await expect(page.locator('.paper-sheet .katex').first()).toBeVisible();
 	const all = await page.pdf({ preferCSSPageSize: true });
 	expect(pagesOf(all)).toBe(3);
 	expect(boxesOf(all)).toEqual(Array.from({ length: 3 }, () => [595, 842]));
