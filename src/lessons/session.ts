@@ -1,5 +1,5 @@
 import { sessionGivens } from '#seeds/lessons.ts';
-import { lessons } from './index.ts';
+import { lessonList } from './list.ts';
 
 /** One stretch of the session: what, for how long, and where it stands. */
 export type Stretch = { what: string; minutes: number; lesson?: string; path?: 'room' };
@@ -10,7 +10,7 @@ export const session: readonly Stretch[] = [
 		what: 'Welcome, and the one question: might a heavier hang be easier?',
 		minutes: sessionGivens.opening
 	},
-	...lessons.map(({ title, minutes, key }) => ({ what: title, minutes, lesson: key })),
+	...lessonList.map(({ title, minutes, key }) => ({ what: title, minutes, lesson: key })),
 	{
 		what: 'The room’s experiment, hanging or at tables',
 		minutes: sessionGivens.experiment,

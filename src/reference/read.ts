@@ -1,5 +1,7 @@
 import { citations, type CitationKey } from './citations.ts';
-import type { Citation, Row } from './types.ts';
+import type { Citation } from './types.ts';
+
+export { rowOf } from './row-of.ts';
 
 /** Says whether a word is a citation key. */
 export function isCitationKey(word: string): word is CitationKey {
@@ -10,14 +12,4 @@ export function isCitationKey(word: string): word is CitationKey {
 export function citationOf(key: string): Citation {
 	if (!isCitationKey(key)) throw new RangeError(`citation: no entry "${key}"`);
 	return citations[key];
-}
-
-/** The row of a table with this key; a RangeError that names the keys there are. */
-export function rowOf<T extends Row>(table: readonly T[], key: string): T {
-	const row = table.find((candidate) => candidate.key === key);
-	if (!row) {
-		const keys = table.map((candidate) => candidate.key).join(', ');
-		throw new RangeError(`key: no row "${key}", expected one of ${keys}`);
-	}
-	return row;
 }

@@ -7,6 +7,7 @@ export const pages = [
 	{ path: '/rope/', name: 'Rope' },
 	{ path: '/trials/', name: 'Trials' },
 	{ path: '/measure/', name: 'Measure' },
+	{ path: '/workbook/', name: 'Workbook' },
 	{ path: '/clinic/', name: 'Clinic' },
 	{ path: '/sources/', name: 'Sources and cautions' }
 ] as const;
@@ -16,6 +17,18 @@ export const subPages = [
 	{ path: '/mechanisms/stories/', name: 'Which stories can tell it?' },
 	{ path: '/trials/plan/', name: 'Plan' },
 	{ path: '/trials/notebook/', name: 'Notebook' },
+	{ path: '/trials/limits/', name: 'What the trials say' },
+	{ path: '/trials/method/', name: 'How it is reckoned' },
+	{ path: '/trials/report/', name: 'Report' },
+	...[
+		...['level-floor', 'incline', 'connected-blocks', 'ladder', 'tipping'],
+		...['wedge', 'belt', 'pressing', 'hang']
+	].map((family) => ({ path: `/workbook/${family}/`, name: `Workbook: ${family}` })),
+	{ path: '/workbook/published/', name: 'Published problems' },
+	{ path: '/workbook/misconceptions/', name: 'Misconceptions' },
+	{ path: '/workbook/tables/', name: 'Tables and standards' },
+	{ path: '/workbook/practice/', name: 'Practice' },
+	{ path: '/workbook/bench/', name: 'Bench data' },
 	...['cancels', 'rope', 'pressure', 'window', 'fair'].flatMap((lesson) => [
 		{ path: `/clinic/${lesson}/`, name: `Lesson: ${lesson}` },
 		{ path: `/clinic/${lesson}/present/`, name: `Presenter view: ${lesson}` },

@@ -6,7 +6,7 @@ import type { PlannedTrial, Tally, Truth } from '#core/trials/simulate-plan.ts';
 import type { SlipLimit } from '#core/trials/slip-limit.ts';
 import type { StoryEvidence } from '#core/trials/story-evidence.ts';
 import type { StoryRanges } from '#core/trials/story-ranges.ts';
-import type { Trial } from '#core/trials/trial.ts';
+import type { Story, Trial } from '#core/trials/trial.ts';
 import type { Priors } from '#core/trials/priors.ts';
 
 /** Options that every analysis of trials shares; loads in kg. */
@@ -15,6 +15,8 @@ export type AnalysisOptions = {
 	bestGuess: number;
 	lapse: number;
 	priors?: Priors;
+	/** Story of the slip stage for limits; 'rises' when left out. */
+	story?: Story;
 };
 
 /** What a page may ask of the worker; `id` comes back with every answer. */
@@ -40,6 +42,8 @@ export type PowerOptions = {
 	truth: Truth;
 	seed: number;
 	runs: number;
+	/** Stories to judge among; all six when left out. */
+	judged?: readonly Story[];
 	withOrder?: boolean;
 	bar?: number;
 	priors?: Priors;
@@ -50,7 +54,7 @@ export type GripLimits = {
 	grip: string;
 	/** Stopped trials left out, and counted as opened. */
 	opening: { leftOut: OpeningLimit; opened: OpeningLimit };
-	/** Under 'rises'; undefined when nothing was tried. */
+	/** Under the story asked for; undefined when nothing was tried. */
 	slip: SlipLimit | undefined;
 	curve: CurvePoint[];
 };

@@ -1,4 +1,5 @@
 import { readFile } from 'node:fs/promises';
+import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures.ts';
 
@@ -289,4 +290,91 @@ test('20,000 rows: progress, cancel, then all of them', async ({ page }) => {
 		timeout: 60_000
 	});
 	await expect(page.getByText('20000 trials')).toBeVisible();
+});
+
+for (const theme of ['light', 'dark'] as const) {
+	for (const width of [320, 1440]) {
+		test(`axe finds nothing on filled pages, ${theme}, ${width} px`, async ({ page }) => {
+			test.slow();
+			await page.setViewportSize({ width, height: width === 320 ? 256 : 900 });
+			await page.emulateMedia({ colorScheme: theme });
+			const clean = async () => {
+				const { violations } = await new AxeBuilder({ page }).analyze();
+				expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.html)}`)).toEqual([]);
+				// 320 px is 1280 px at 400 %.
+				const sideways = await page.evaluate(
+					() => document.documentElement.scrollWidth - document.documentElement.clientWidth
+				);
+				expect(sideways).toBeLessThanOrEqual(0);
+			};
+			await planned(page);
+			await clean();
+			await page.goto('trials/');
+			await page.getByRole('button', { name: 'Load the demo' }).click();
+			await page.getByRole('button', { name: 'stopped', exact: true }).click();
+			await page.getByRole('button', { name: 'Start the hang clock' }).click();
+			await page.getByRole('button', { name: 'Load and rope' }).click();
+			await page
+				.getByRole('button', { name: /Correct it$/ })
+				.first()
+				.click();
+			for (const fold of await page.locator('main summary').all()) await fold.click();
+			await clean();
+			await page.getByRole('button', { name: 'slip or opened?' }).click();
+			await clean();
+			await page.keyboard.press('Escape');
+			await page.goto('trials/notebook/');
+			await page.getByText('Demo: slick board').first().click();
+			await bringIn(page, 'bad.csv', 'net load;outcome\n50;held\n60;flew');
+			await page.getByRole('region', { name: 'Problems, row by row' }).waitFor();
+			for (const fold of await page.locator('main details:not([open]) > summary').all()) {
+				await fold.click();
+			}
+			await clean();
+		});
+	}
+}
+
+test('where the browser keeps nothing, the page says so and offers a file', async ({ page }) => {
+	await page.addInitScript(() => {
+		IDBFactory.prototype.open = () => {
+			throw new DOMException('denied', 'SecurityError');
+		};
+	});
+	await page.goto('trials/');
+	await expect(page.getByText(/does not let the page keep anything/)).toBeVisible();
+	await page.getByRole('button', { name: 'Load the demo' }).click();
+	await expect(page.getByText('in memory only')).toBeVisible();
+	const [file] = await Promise.all([
+		page.waitForEvent('download'),
+		page.getByRole('button', { name: 'Download the notebook, this with it' }).click()
+	]);
+	expect(JSON.parse(await readFile((await file.path())!, 'utf8')).trials).toHaveLength(35);
+});
+
+test('a full device: the trial waits, is in the file, and goes in when there is room', async ({
+	page
+}) => {
+	await page.goto('trials/');
+	await page.getByRole('button', { name: 'Load the demo' }).click();
+	await expect(page.getByRole('region', { name: 'Next: Trial 28' })).toBeVisible();
+	await page.evaluate(() => {
+		const put = IDBObjectStore.prototype.put;
+		(window as unknown as { room: () => void }).room = () => (IDBObjectStore.prototype.put = put);
+		IDBObjectStore.prototype.put = () => {
+			throw new DOMException('no room', 'QuotaExceededError');
+		};
+	});
+	await page.getByRole('button', { name: 'held', exact: true }).click();
+	await expect(page.getByText('not saved', { exact: true })).toBeVisible();
+	await expect(page.getByText(/^The device has no room left/)).toBeVisible();
+	const [file] = await Promise.all([
+		page.waitForEvent('download'),
+		page.getByRole('button', { name: 'Download the notebook, this with it' }).click()
+	]);
+	expect(JSON.parse(await readFile((await file.path())!, 'utf8')).trials).toHaveLength(36);
+	await page.evaluate(() => (window as unknown as { room: () => void }).room());
+	await page.getByRole('button', { name: /^Try again: Trial 28/ }).click();
+	await expect(page.getByText('saved', { exact: true })).toBeVisible();
+	await expect(page.getByRole('button', { name: /^Trial 28: 50/ })).toBeVisible();
 });

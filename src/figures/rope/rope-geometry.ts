@@ -158,7 +158,7 @@ function labelsOf(
 	};
 	ask('ropeAngle', angle, near(onArc, angle, [8, 20, 34]));
 	if (Math.abs(o.lean) > 2e-3) {
-		const body = `body leans ${degrees(Math.abs(rest.bodyLean))}`;
+		const body = `body leans ${degrees(Math.abs(o.lean))}`;
 		const middle = {
 			x: o.hold.x + 0.75 * o.metre * Math.sin(o.lean),
 			y: o.hold.y + 0.75 * o.metre * Math.cos(o.lean)

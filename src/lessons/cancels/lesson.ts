@@ -2,21 +2,18 @@ import { evaluateHang, holdingRegion, loadAtNetMass } from '#core/index.ts';
 import { ratioFromTilts } from '#core/measure/tilt-to-slip.ts';
 import { degreesToRadians } from '#core/units/angle.ts';
 import { marginSamples } from '#figures/margin/helpers.ts';
-import { rowOf } from '#reference/read.ts';
+import { rowOf } from '#reference/row-of.ts';
 import { loadTrends } from '#reference/skin-friction-trends.ts';
 import { curvePoints, lessonGivens } from '#seeds/lessons.ts';
 import { degrees, kilograms, newtons, percent, ratio, say } from '../say.ts';
+import { listedLesson } from '../list.ts';
 import type { Lesson, LessonText, Writing } from '../types.ts';
 import { formulas } from './formulas.ts';
 
 const given = lessonGivens.cancels;
 
 export const cancels: Lesson = {
-	key: 'cancels',
-	letter: 'a',
-	title: 'Load cancels',
-	minutes: given.minutes,
-	misconception: 'heavier-slides',
+	...listedLesson('cancels'),
 	fields: given.fields,
 	before: {},
 	controls: ['change', 'slope', 'mu'],

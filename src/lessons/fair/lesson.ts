@@ -1,17 +1,14 @@
 import { mechanismCurve } from '#core/mechanisms/mechanism-margin.ts';
 import { marginSamples, samplesOf } from '#figures/margin/helpers.ts';
 import { curvePoints, lessonGivens } from '#seeds/lessons.ts';
+import { listedLesson } from '../list.ts';
 import type { Bench, Lesson } from '../types.ts';
 import { drifting, write } from './write.ts';
 
 const given = lessonGivens.fair;
 
 export const fair: Lesson = {
-	key: 'fair',
-	letter: 'e',
-	title: 'A fair test',
-	minutes: given.minutes,
-	misconception: 'few-goes',
+	...listedLesson('fair'),
 	fields: given.fields,
 	before: {},
 	controls: [],

@@ -1,7 +1,7 @@
 import { mechanismMargin } from '#core/mechanisms/mechanism-margin.ts';
 import { fewestOneSided, splitChance } from '#core/statistics/paired/split-chance.ts';
 import { mechanisms } from '#reference/mechanisms.ts';
-import { rowOf } from '#reference/read.ts';
+import { rowOf } from '#reference/row-of.ts';
 import { lessonGivens } from '#seeds/lessons.ts';
 import { count, kilograms, percent, ratio, say } from '../say.ts';
 import type { LessonText, Writing } from '../types.ts';

@@ -4,6 +4,7 @@ import type { Hang } from '#core/types.ts';
 import { marginSamples, samplesOf } from '#figures/margin/helpers.ts';
 import type { MarginSeries } from '#figures/margin/types.ts';
 import { curvePoints, lessonGivens } from '#seeds/lessons.ts';
+import { listedLesson } from '../list.ts';
 import type { Bench, Lesson } from '../types.ts';
 import { filmHang } from './film-hang.ts';
 import { write } from './write.ts';
@@ -11,11 +12,7 @@ import { write } from './write.ts';
 const given = lessonGivens.pressure;
 
 export const pressure: Lesson = {
-	key: 'pressure',
-	letter: 'c',
-	title: 'Pressure and patch',
-	minutes: given.minutes,
-	misconception: 'more-area',
+	...listedLesson('pressure'),
 	fields: given.fields,
 	before: {},
 	controls: ['change', 'area', 'shear'],
@@ -32,7 +29,10 @@ export const pressure: Lesson = {
 		if (key !== 'laws') return { kind: 'margin', series: own, window: bench.window };
 		const [slip] = own;
 		const series = [{ ...slip, label: 'falls: skin that sticks' }, ...otherLaws(bench)];
-		return { kind: 'margin', series, window: bench.window };
+		const { netMass, contact } = bench;
+		// Strength is not the matter of this picture: no mark for a line that is not drawn.
+		const point = { netMass, slipMargin: contact.slipMargin, strengthMargin: NaN };
+		return { kind: 'margin', series, window: bench.window, point };
 	},
 	write
 };

@@ -1,7 +1,7 @@
 import { evaluateHang, frictionRatio, loadAtNetMass } from '#core/index.ts';
 import { kilopascalsToPascals } from '#core/units/pressure.ts';
 import { laws } from '#reference/laws.ts';
-import { rowOf } from '#reference/read.ts';
+import { rowOf } from '#reference/row-of.ts';
 import { loadTrends } from '#reference/skin-friction-trends.ts';
 import { lessonGivens } from '#seeds/lessons.ts';
 import { degrees, kilograms, kilopascals, percent, ratio, say, squareMillimetres } from '../say.ts';

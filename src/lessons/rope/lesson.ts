@@ -1,17 +1,14 @@
 import { evaluateHang, loadAtNetMass } from '#core/index.ts';
 import { marginSamples } from '#figures/margin/helpers.ts';
 import { curvePoints, lessonGivens } from '#seeds/lessons.ts';
+import { listedLesson } from '../list.ts';
 import type { Lesson } from '../types.ts';
 import { write } from './write.ts';
 
 const given = lessonGivens.rope;
 
 export const rope: Lesson = {
-	key: 'rope',
-	letter: 'b',
-	title: 'Not quite plumb',
-	minutes: given.minutes,
-	misconception: 'normal-is-weight',
+	...listedLesson('rope'),
 	fields: given.fields,
 	before: { change: 0 },
 	controls: ['rope', 'change'],

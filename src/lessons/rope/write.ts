@@ -3,7 +3,7 @@ import { leanFromPlumbLine } from '#core/measure/rope-lean.ts';
 import { leanToSlip } from '#core/mechanisms/rope-lean.ts';
 import { degreesToRadians } from '#core/units/angle.ts';
 import { mechanisms } from '#reference/mechanisms.ts';
-import { rowOf } from '#reference/read.ts';
+import { rowOf } from '#reference/row-of.ts';
 import { lessonGivens } from '#seeds/lessons.ts';
 import { slipSlope } from '../cancels/lesson.ts';
 import { onlyWindow, windowSays } from '../edges.ts';

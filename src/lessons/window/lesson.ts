@@ -2,17 +2,14 @@ import { holdingWindow } from '#core/index.ts';
 import { squareMillimetresToSquareMetres } from '#core/units/area.ts';
 import { marginSamples } from '#figures/margin/helpers.ts';
 import { curvePoints, lessonGivens } from '#seeds/lessons.ts';
+import { listedLesson } from '../list.ts';
 import type { Bench, Lesson } from '../types.ts';
 import { write } from './write.ts';
 
 const given = lessonGivens.window;
 
 export const holding: Lesson = {
-	key: 'window',
-	letter: 'd',
-	title: 'The holding window',
-	minutes: given.minutes,
-	misconception: 'always-at-limit',
+	...listedLesson('window'),
 	fields: given.fields,
 	before: {},
 	controls: ['change', 'area', 'hold'],

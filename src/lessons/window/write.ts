@@ -1,6 +1,6 @@
 import { enduranceFraction, evaluateHang, loadAtNetMass } from '#core/index.ts';
 import { laws } from '#reference/laws.ts';
-import { rowOf } from '#reference/read.ts';
+import { rowOf } from '#reference/row-of.ts';
 import { lessonGivens } from '#seeds/lessons.ts';
 import { onlyWindow, windowSays } from '../edges.ts';
 import { kilograms, newtons, percent, ratio, say, seconds, squareMillimetres } from '../say.ts';

@@ -2,7 +2,12 @@ import { anchorForce } from '#core/mechanics/anchor-force.ts';
 import { counterweightForce } from '#core/mechanics/counterweight-force.ts';
 import { loadAtNetMass } from '#core/mechanics/load-at-net-mass.ts';
 import { pulleyOffset } from '#core/mechanics/pulley-offset.ts';
-import { settledRope, settledRopeAtNetMass, type PulleyRig } from '#core/mechanics/settled-rope.ts';
+import {
+	settledRope,
+	settledRopeAtNetMass,
+	type PulleyRig,
+	type SettledRope
+} from '#core/mechanics/settled-rope.ts';
 import { sidewaysDemand, sidewaysToSlip } from '#core/mechanics/sideways-demand.ts';
 import { leanToSlip } from '#core/mechanisms/rope-lean.ts';
 import { evaluateHang } from '#core/strength/evaluate-hang.ts';
@@ -36,7 +41,8 @@ export function ropeResults(setup: Setup, rig: PulleyRig) {
 	const slope = atBodyMass.meanSlope;
 	const ratio = atBodyMass.ratio;
 	const hang = constantHang(own, ratio, atBodyMass.padArea);
-	const { vertical, horizontal } = rest.load;
+	const { vertical } = rest.load;
+	const demand = demandAt(slope, rest);
 	return {
 		hangingMass,
 		netMass,
@@ -46,16 +52,11 @@ export function ropeResults(setup: Setup, rig: PulleyRig) {
 		ratio,
 		hang,
 		atBodyMass,
-		lighter: evaluateHang(hang, rest.load),
-		lighterOwn: evaluateHang(own, rest.load),
-		plumb: evaluateHang(hang, loadAtNetMass(netMass, hang)),
+		plumbDemand: evaluateHang(hang, loadAtNetMass(netMass, hang)).demand,
+		outwardDemand: evaluateHang(hang, rest.load).demand,
+		demand,
+		slipMargin: marginOf(ratio, demand),
 		aside: {
-			demand: sidewaysDemand({
-				slope,
-				vertical,
-				outward: horizontal,
-				sideways: rest.sidewaysForce
-			}),
 			/** Sideways lean that alone would make the lighter hang slip. */
 			leanToSlip: Math.atan(
 				sidewaysToSlip({ slope: Math.max(0, slope), vertical, ratio }) /
@@ -63,8 +64,19 @@ export function ropeResults(setup: Setup, rig: PulleyRig) {
 			)
 		},
 		fake: fakeOf({ slope, ratio, hangingMass, netMass, rig, hang }),
-		bands: bandsOf(setup.efficiency, hangingMass, rest.assistForce, rig, hang)
+		bands: bandsOf({ efficiency: setup.efficiency, hangingMass, rest, rig, slope, ratio })
 	};
+}
+
+/** The ratio that a settled rope asks of the hold, what it pulls to the side included. */
+function demandAt(slope: number, { load, sidewaysForce }: SettledRope): number {
+	const { vertical, horizontal: outward } = load;
+	return sidewaysDemand({ slope, vertical, outward, sideways: sidewaysForce });
+}
+
+/** Slip margin of a constant ratio: 0 where the pull leads off, Infinity where nothing has to be rubbed. */
+function marginOf(ratio: number, demand: number): number {
+	return demand > 0 ? ratio / demand : Infinity;
 }
 
 /** The same hang with a ratio and a patch that no load changes. */
@@ -94,14 +106,16 @@ function fakeOf(o: {
 }
 
 /** What one counterweight may do over a pulley that rubs: least, ideal, most. */
-function bandsOf(
-	efficiency: number,
-	hangingMass: number,
-	tension: number,
-	rig: PulleyRig,
-	hang: Hang
-) {
-	const counterweight = newtonsToKilograms(tension);
+function bandsOf(o: {
+	efficiency: number;
+	hangingMass: number;
+	rest: SettledRope;
+	rig: PulleyRig;
+	slope: number;
+	ratio: number;
+}) {
+	const { efficiency, hangingMass, rig, slope, ratio } = o;
+	const counterweight = newtonsToKilograms(o.rest.assistForce);
 	const { low, ideal, high } = counterweightForce(counterweight, efficiency);
 	const most = kilogramsToNewtons(hangingMass) * Math.min(1, rig.centre / rig.tieIn);
 	return {
@@ -116,7 +130,7 @@ function bandsOf(
 			return {
 				...row,
 				rest,
-				slipMargin: evaluateHang(hang, rest.load).slipMargin,
+				slipMargin: marginOf(ratio, demandAt(slope, rest)),
 				/** A scale under the standing person, plumb beneath the pulley, hands off the hold. */
 				scale: hangingMass - newtonsToKilograms(row.assistForce),
 				anchor: anchorForce({
@@ -135,8 +149,6 @@ export function alongNetMass({ hangingMass, rig, slope }: RopeResults, count = 9
 	return Array.from({ length: count + 1 }, (_, i) => {
 		const netMass = least + ((hangingMass - least) * i) / count;
 		const rest = settledRopeAtNetMass(netMass, { hangingMass, rig });
-		const { vertical, horizontal: outward } = rest.load;
-		const demand = sidewaysDemand({ slope, vertical, outward, sideways: rest.sidewaysForce });
-		return { netMass, rest, demand };
+		return { netMass, rest, demand: demandAt(slope, rest) };
 	});
 }

@@ -1,5 +1,6 @@
 import { planRefusals } from '#core/trials/plan/check-choice.ts';
 import type { Refusal } from '#core/trials/plan/check-choice.ts';
+import { conditionsOf } from '#core/trials/plan/conditions.ts';
 import { makePlan } from '#core/trials/plan/make-plan.ts';
 import type { Design, GripChoice, Plan, PlanChoice, RopeSide } from '#core/trials/plan/types.ts';
 import { planVerdict } from '#core/trials/plan/verdict.ts';
@@ -168,11 +169,14 @@ export class PlanDraft {
 			if (refusals.length > 0) return none(null, refusals);
 			const plan = makePlan(
 				choice,
-				ropeTermOf({
-					slopeDegrees: this.picks.slopeDegrees,
-					leanDegrees: this.lean,
-					bodyMassKg: this.picks.bodyMassKg
-				})
+				ropeTermOf(
+					{
+						slopeDegrees: this.picks.slopeDegrees,
+						leanDegrees: this.lean,
+						bodyMassKg: this.picks.bodyMassKg
+					},
+					[...conditionsOf(choice.grips, choice.ropeSides), ...(choice.check ? [choice.check] : [])]
+				)
 			);
 			return { plan, verdict: planVerdict(plan), refusals: [], problem: null };
 		} catch (error) {

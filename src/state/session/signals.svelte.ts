@@ -9,7 +9,7 @@ export class Signals {
 	#memory: Memory;
 	#context: AudioContext | undefined;
 	#planned: OscillatorNode[] = [];
-	#buzzes: ReturnType<typeof setTimeout>[] = [];
+	#timers: ReturnType<typeof setTimeout>[] = [];
 
 	constructor(memory: Memory) {
 		this.#memory = memory;
@@ -47,27 +47,35 @@ export class Signals {
 
 	silence(): void {
 		for (const node of this.#planned) node.stop();
-		for (const timer of this.#buzzes) clearTimeout(timer);
+		for (const timer of this.#timers) clearTimeout(timer);
 		this.#planned = [];
-		this.#buzzes = [];
+		this.#timers = [];
 	}
 
 	#plan(notes: readonly Note[]): void {
 		this.silence();
 		if (this.vibration && 'vibrate' in navigator) {
-			this.#buzzes = notes.map(({ atSeconds, lasts }) =>
+			this.#timers = notes.map(({ atSeconds, lasts }) =>
 				setTimeout(() => navigator.vibrate(lasts * 1000), atSeconds * 1000)
 			);
 		}
 		if (!this.sound || typeof AudioContext === 'undefined') return;
-		// Made at a tap: before one, browsers let no page sound.
+		// Opening the sound device takes a while: the tap’s own paint goes first.
+		const planned = performance.now();
+		this.#timers.push(
+			setTimeout(() => this.#play(notes, (performance.now() - planned) / 1000), 30)
+		);
+	}
+
+	#play(notes: readonly Note[], late: number): void {
+		// Made after a tap: before one, browsers let no page sound.
 		this.#context ??= new AudioContext();
 		void this.#context.resume();
 		const { currentTime, destination } = this.#context;
 		this.#planned = notes.map(({ atSeconds, hertz, lasts }) => {
 			const node = this.#context!.createOscillator();
 			const gain = this.#context!.createGain();
-			const from = currentTime + atSeconds;
+			const from = currentTime + Math.max(0, atSeconds - late);
 			gain.gain.setValueAtTime(0, from);
 			gain.gain.linearRampToValueAtTime(0.25, from + 0.01);
 			gain.gain.setValueAtTime(0.25, from + lasts);

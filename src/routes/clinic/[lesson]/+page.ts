@@ -1,9 +1,11 @@
 import { error } from '@sveltejs/kit';
-import { lessonOf, lessons } from '#lessons/index.ts';
+import { lessonList } from '#lessons/list.ts';
+import { loadLesson } from '#lessons/load.ts';
 
-export const entries = () => lessons.map(({ key }) => ({ lesson: key }));
+export const entries = () => lessonList.map(({ key }) => ({ lesson: key }));
 
-export function load({ params }: { params: { lesson: string } }) {
-	if (!lessonOf(params.lesson)) error(404, 'There is no lesson of that name.');
-	return { key: params.lesson };
+export async function load({ params }: { params: { lesson: string } }) {
+	const lesson = await loadLesson(params.lesson);
+	if (!lesson) error(404, 'There is no lesson of that name.');
+	return { lesson };
 }

@@ -30,7 +30,7 @@ describe('what the rope page computes', () => {
 			// A pulley that sits that far out brings the rope to rest at that lean.
 			const there = ropeResults(setup(patch), { ...rig, outward: fake.offset });
 			within(there.rest.ropeAngle, fake.lean, { absolute: 1e-9 });
-			within(there.lighter.slipMargin, 1, { absolute: 1e-8 });
+			within(there.slipMargin, 1, { absolute: 1e-8 });
 		}
 	});
 
@@ -45,6 +45,17 @@ describe('what the rope page computes', () => {
 		expect(assistOf(setup({ change: -22 }))).toBe(22);
 		expect(assistOf(setup({ change: 10 }))).toBe(15);
 		expect(assistOf(setup({ change: 0, body: 30 }))).toBe(15);
+	});
+
+	test('without a pull to the side its margin is evaluateHang’s; with one it is smaller', () => {
+		const plain = ropeResults(setup({ change: -20, slope: 30 }), rig);
+		within(plain.slipMargin, evaluateHang(plain.hang, plain.rest.load).slipMargin, {
+			relative: 1e-12
+		});
+		const aside = ropeResults(setup({ change: -20, slope: 30 }), { ...rig, sideways: 0.6 });
+		const outwardOnly = evaluateHang(aside.hang, aside.rest.load).slipMargin;
+		expect(aside.slipMargin).toBeLessThan(outwardOnly);
+		within(aside.outwardDemand, aside.ratio / outwardOnly, { relative: 1e-12 });
 	});
 
 	test('the band runs from ηA to A/η, and its anchor carries both strands', () => {

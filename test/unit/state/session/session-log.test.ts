@@ -227,6 +227,19 @@ describe('a planned session', () => {
 		within(log.line?.loadKg ?? NaN, 40, { absolute: 1e-9 });
 	});
 
+	test('the mean rope term is fixed with the plan where it can be known, and the plan is kept', async () => {
+		const sloped = await planned((draft) => {
+			draft.picks.hold = { id: null, label: 'Slope', slopeDegrees: 30 };
+			draft.lean = 5;
+		});
+		expect(sloped.log.session?.meanRopeTerm).toEqual(expect.any(Number));
+		const shallow = await planned((draft) => {
+			draft.picks.hold = { id: null, label: 'Shallow', slopeDegrees: 2 };
+			draft.lean = 20;
+		});
+		expect(shallow.log.session?.meanRopeTerm).toBeNull();
+	});
+
 	test('refuses a load above the own maximum, and says which', async () => {
 		const { made } = await planned((draft) =>
 			draft.changeGrip(0, { loads: [40, 80], ownMaximum: 66, bestGuess: 70 })

@@ -141,7 +141,7 @@ describe('rope term', () => {
 	const hang = { grip: 'g', load: 40 };
 	// Own arithmetic, not outside: tan 5° · (80 − 40)/40 tilts the pull by 5.0°; ln(tan 35°/tan 30°).
 	test('5° at 40 kg of 80 kg on 30° asks for a fifth more, and the other side for less', () => {
-		const term = ropeTermOf(known)!;
+		const term = ropeTermOf(known, [])!;
 		within(term({ ...hang, ropeSide: 'away' }), 0.193, { absolute: 0.001 });
 		expect(term({ ...hang, ropeSide: 'toward' })).toBeLessThan(-0.19);
 		expect(term({ ...hang, ropeSide: 'plumb' })).toBe(0);
@@ -149,8 +149,11 @@ describe('rope term', () => {
 		expect(term({ grip: 'g', load: 80, ropeSide: 'away' })).toBe(0);
 	});
 	test('is not guessed where something is not known', () => {
-		expect(ropeTermOf({ ...known, slopeDegrees: null })).toBeUndefined();
-		expect(ropeTermOf({ ...known, slopeDegrees: 0 })).toBeUndefined();
+		expect(ropeTermOf({ ...known, slopeDegrees: null }, [])).toBeUndefined();
+		expect(ropeTermOf({ ...known, slopeDegrees: 0 }, [])).toBeUndefined();
+		// A rope toward the wall tilts the pull past a shallow slope: there is no ratio to speak of.
+		const past = { ...hang, ropeSide: 'toward' as const };
+		expect(ropeTermOf({ ...known, slopeDegrees: 3 }, [past])).toBeUndefined();
 	});
 });
 

@@ -1,0 +1,163 @@
+import { seededRandom } from '#core/statistics/random.ts';
+import type { StoryRanges } from '#core/trials/story-ranges.ts';
+import type { AnalysisOptions, GripLimits } from '#workers/stories-messages.ts';
+import { analysedOf, type Analysed, type Typed } from './analysed.ts';
+import { capBeyond, hangsToCome, heaviestHeld, storyForNext, suggested } from './candidates.ts';
+import { gripsAt, settledPick, type Pick, type Records } from './pick.ts';
+import { Stopped, type StoriesClient } from './stories-client.ts';
+
+/** Share of goes that end by accident: fixed, since so few trials cannot show it. Judgement. */
+export const lapse = 0.02;
+/** Points of the curve between its ends. */
+const curvePoints = 57;
+
+/** What was found for one grip. */
+export type GripFound = { of: Analysed; ranges: StoryRanges; limits: GripLimits };
+export type Next = ReturnType<typeof suggested>;
+
+/** What a person's trials say of a grip: chosen here, computed in a worker. */
+export class LimitsState {
+	asked = $state.raw<Partial<Pick>>({});
+	typed = $state.raw<Typed>({ bestGuess: null, ownMaximum: null });
+	found = $state.raw<GripFound | undefined>();
+	/** Undefined while it is not known or may not be said. */
+	next = $state.raw<Next | undefined>();
+	/** This person's other grips on this hold. */
+	others = $state.raw<readonly GripFound[]>([]);
+	status = $state<'idle' | 'working' | 'done' | 'failed'>('idle');
+	failure = $state('');
+	#notebook: Records;
+	#client: StoriesClient;
+	#make: () => StoriesClient;
+	#run = 0;
+
+	constructor(notebook: Records, make: () => StoriesClient) {
+		this.#notebook = notebook;
+		this.#make = make;
+		this.#client = make();
+	}
+
+	readonly pick = $derived.by(() => settledPick(this.#notebook, this.asked));
+	readonly analysed = $derived.by(
+		() => this.pick && analysedOf(this.#notebook, this.pick, this.typed)
+	);
+	/** True while the pictures belong to an earlier state of the notebook. */
+	readonly stale = $derived(this.status === 'working' && this.found !== undefined);
+
+	choose(patch: Partial<Pick>): void {
+		const before = this.pick;
+		this.asked = { ...before, ...patch };
+		if (this.pick?.gripId !== before?.gripId || this.pick?.personId !== before?.personId)
+			this.typed = { bestGuess: null, ownMaximum: null };
+	}
+
+	/** Computes everything for what is chosen now; an earlier computation is given up. */
+	async run(): Promise<void> {
+		const analysed = this.analysed;
+		const run = ++this.#run;
+		this.#client.stop();
+		if (!analysed || analysed.trials.length === 0) {
+			this.found = this.next = undefined;
+			this.others = [];
+			this.status = 'done';
+			return;
+		}
+		const before = this.found?.of.pick;
+		if (before?.gripId !== analysed.pick.gripId || before.personId !== analysed.pick.personId)
+			this.found = this.next = undefined;
+		this.status = 'working';
+		this.others = [];
+		try {
+			const found = await this.#grip(analysed);
+			if (run !== this.#run) return;
+			this.found = found;
+			this.next = await this.#nextOf(analysed, found.ranges);
+			for (const { id } of gripsAt(this.#notebook, analysed.pick)) {
+				if (id === analysed.pick.gripId) continue;
+				const pick = { ...analysed.pick, gripId: id, sessionId: null };
+				const other = analysedOf(this.#notebook, pick, { bestGuess: null, ownMaximum: null });
+				if (other.trials.length === 0) continue;
+				const grip = await this.#grip(other);
+				if (run !== this.#run) return;
+				this.others = [...this.others, grip];
+			}
+			this.status = 'done';
+		} catch (error) {
+			if (run !== this.#run || error instanceof Stopped) return;
+			this.status = 'failed';
+			this.failure = error instanceof Error ? error.message : String(error);
+		}
+	}
+
+	/** A worker of its own for a long simulation, so that neither waits for the other. */
+	another(): StoriesClient {
+		return this.#make();
+	}
+
+	/** Ends the worker when the page is left; what was found stays. */
+	leave(): void {
+		this.#run++;
+		this.#client.stop();
+		if (this.status === 'working') this.status = 'idle';
+	}
+
+	async #grip(of: Analysed): Promise<GripFound> {
+		const trials = of.trials;
+		const options = optionsOf(of);
+		const { ranges } = await this.#client.ask({ kind: 'ranges', trials, options });
+		const { loads } = curveLoads(of);
+		const story = ranges.best.startsWith('falls') || ranges.best.startsWith('rises');
+		const grips = [
+			{
+				grip: of.pick.gripId,
+				trials,
+				options: story ? { ...options, story: ranges.best } : options
+			}
+		];
+		const { limits } = await this.#client.ask({ kind: 'limits', grips, loads });
+		return { of, ranges, limits: limits[0]! };
+	}
+
+	async #nextOf(of: Analysed, ranges: StoryRanges): Promise<Next | undefined> {
+		const person = this.#notebook.people.find(({ id }) => id === of.pick.personId);
+		if (of.ownMaximum === null) return undefined;
+		const hangs = hangsToCome(this.#notebook, of);
+		const { candidates } = await this.#client.ask({
+			kind: 'next',
+			trials: of.trials,
+			options: {
+				...optionsOf(of),
+				ownMaximum: of.ownMaximum,
+				adult: person?.adult === true,
+				story: storyForNext(of, ranges.best),
+				heaviestHeld: heaviestHeld(this.#notebook, of)
+			},
+			candidates: hangs.map(({ load, ropeTerm }) => ({ load, ropeTerm }))
+		});
+		const cap = capBeyond(this.#notebook, of);
+		const rows = candidates.map((row, k) => ({
+			...row,
+			side: hangs[k]!.side,
+			blockedBy: row.blockedBy ?? cap(row.load)
+		}));
+		const random = seededRandom(of.trials.length + 1);
+		return suggested(rows, () => random.uniform());
+	}
+}
+
+export function optionsOf({ referenceLoad, bestGuess }: Analysed): AnalysisOptions {
+	return { referenceLoad, bestGuess, lapse };
+}
+
+/** Loads at which the curve is computed, kg: from 0.8 × the lightest to 1.1 × the heaviest tried. */
+export function curveLoads({ trials }: Tried): { from: number; to: number; loads: number[] } {
+	const tried = trials.map(({ load }) => load);
+	const [from, to] = [0.8 * Math.min(...tried), 1.1 * Math.max(...tried)];
+	const loads = Array.from({ length: curvePoints }, (_, k) =>
+		// The ends exactly, so that rounding does not put them outside.
+		k === 0 ? from : k === curvePoints - 1 ? to : from + ((to - from) * k) / (curvePoints - 1)
+	);
+	return { from, to, loads };
+}
+
+type Tried = { trials: readonly { load: number }[] };
