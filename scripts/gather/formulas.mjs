@@ -64,7 +64,8 @@ export function formulasOf(citations, uses) {
 			const source = keysOf(words, known);
 			return [
 				{
-					key: `${path.slice('src/core/'.length).split('/')[0]}-${name}`,
+					// A name may stand in two files of one folder.
+					key: `${path.slice('src/core/'.length, -'.ts'.length).replaceAll('/', '-')}-${name}`,
 					name,
 					file: path.slice('src/core/'.length),
 					says: saysOf(lines),

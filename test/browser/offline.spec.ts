@@ -2,12 +2,13 @@ import { readdirSync } from 'node:fs';
 import { expect, pages, test } from './fixtures.ts';
 
 test('after one visit every page opens without a network', async ({ page, context }) => {
+	test.setTimeout(240_000);
 	await page.goto('');
-	await expect(page.getByText('Ready to use offline')).toBeVisible();
+	await expect(page.getByText('Ready to use offline')).toBeVisible({ timeout: 30_000 });
 	await context.setOffline(true);
 	for (const path of pages) {
 		await page.goto(path);
-		await expect(page.locator('main h1')).toBeAttached();
+		await expect(page.locator('main h1'), path).toBeAttached({ timeout: 20_000 });
 	}
 	await page.goto('?v=1&slope=20');
 	await expect(page.getByRole('textbox', { name: 'Hold slope' })).toHaveValue('20');
@@ -20,7 +21,7 @@ test('without a network pages open by their links, without their last slash, and
 	context
 }) => {
 	await page.goto('');
-	await expect(page.getByText('Ready to use offline')).toBeVisible();
+	await expect(page.getByText('Ready to use offline')).toBeVisible({ timeout: 30_000 });
 	await context.setOffline(true);
 	await page.getByRole('link', { name: 'All cautions and sources' }).click();
 	await expect(page.getByRole('heading', { level: 1, name: 'Sources and cautions' })).toBeVisible();
@@ -44,7 +45,7 @@ test('every script that a page may ask for, workers too, is kept', async ({ page
 	);
 	expect(scripts.length).toBeGreaterThan(10);
 	await page.goto('');
-	await expect(page.getByText('Ready to use offline')).toBeVisible();
+	await expect(page.getByText('Ready to use offline')).toBeVisible({ timeout: 30_000 });
 	await context.setOffline(true);
 	await page.goto('glossary/');
 	const lost = await page.evaluate(async (paths) => {

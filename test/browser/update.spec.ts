@@ -60,7 +60,7 @@ test('a newer version waits politely, drops nothing typed, and leaves other tabs
 	test.setTimeout(240_000);
 	const page = await context.newPage();
 	await page.goto(site.url);
-	await expect(page.getByText('Ready to use offline')).toBeVisible();
+	await expect(page.getByText('Ready to use offline')).toBeVisible({ timeout: 30_000 });
 	await field(page, 'Hold slope').fill('20');
 	await expect(page).toHaveURL(/slope=20/);
 	const other = await context.newPage();

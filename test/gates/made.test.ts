@@ -22,6 +22,7 @@ describe('what is gathered from the code is up to date', () => {
 
 	test('there is something gathered', () => {
 		expect(formulas.length).toBeGreaterThan(80);
+		expect(new Set(formulas.map(({ key }) => key)).size).toBe(formulas.length);
 		expect(formulas.filter(({ usedOn }) => usedOn.length > 0).length).toBeGreaterThan(20);
 		expect(formulas.find(({ name }) => name === 'evaluateHang')?.usedOn).toContain('Explore');
 		expect(outsideChecks.length).toBeGreaterThan(2);
