@@ -17,6 +17,9 @@ export const subPages = [
 	{ path: '/mechanisms/stories/', name: 'Which stories can tell it?' },
 	{ path: '/trials/plan/', name: 'Plan' },
 	{ path: '/trials/notebook/', name: 'Notebook' },
+	{ path: '/trials/limits/', name: 'What the trials say' },
+	{ path: '/trials/method/', name: 'How it is reckoned' },
+	{ path: '/trials/report/', name: 'Report' },
 	...[
 		...['level-floor', 'incline', 'connected-blocks', 'ladder', 'tipping'],
 		...['wedge', 'belt', 'pressing', 'hang']

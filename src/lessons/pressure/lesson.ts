@@ -29,7 +29,10 @@ export const pressure: Lesson = {
 		if (key !== 'laws') return { kind: 'margin', series: own, window: bench.window };
 		const [slip] = own;
 		const series = [{ ...slip, label: 'falls: skin that sticks' }, ...otherLaws(bench)];
-		return { kind: 'margin', series, window: bench.window };
+		const { netMass, contact } = bench;
+		// Strength is not the matter of this picture: no mark for a line that is not drawn.
+		const point = { netMass, slipMargin: contact.slipMargin, strengthMargin: NaN };
+		return { kind: 'margin', series, window: bench.window, point };
 	},
 	write
 };

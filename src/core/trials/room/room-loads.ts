@@ -1,4 +1,5 @@
 import { requireAllowed } from '../../units/allowed-range.ts';
+import { largestStep } from '../caps.ts';
 
 /** How a go ended. */
 export type RoomOutcome = 'held' | 'slipped' | 'opened' | 'stopped' | 'pain';
@@ -12,8 +13,6 @@ export type RoomLoad = {
 	lowered: boolean;
 };
 
-/** Never more than this factor above what was held: the planner's step, a judgement. */
-export const stepCap = 1.1;
 /** A lowered heaviest load must still stand this factor above the one below it. */
 export const leastStep = 1.03;
 /** Forgives rounding where a load stands exactly on the cap. */
@@ -42,7 +41,7 @@ export function roomLoads(o: {
 	o.shares.forEach((share, at) =>
 		requireAllowed(`shares[${at}]`, share, { above: at === 0 ? 0 : o.shares[at - 1]!, max: 1.5 })
 	);
-	const cap = stepCap * o.heldMass;
+	const cap = largestStep * o.heldMass;
 	const [light, plain, heavy] = o.shares.map((share) => share * o.bodyMass) as [
 		number,
 		number,

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { leastStep, roomLoads, stepCap, stillAllowed } from '#core/trials/room/room-loads.ts';
+import { largestStep } from '#core/trials/caps.ts';
+import { leastStep, roomLoads, stillAllowed } from '#core/trials/room/room-loads.ts';
 import { within } from '#test/within.ts';
 
 const shares = [0.8, 1, 1.1] as const;
@@ -31,7 +32,7 @@ describe('loads of the room’s experiment', () => {
 			fc.property(mass, mass, (bodyMass, heldMass) => {
 				const loads = roomLoads({ bodyMass, heldMass, shares });
 				for (const { load, allowed } of loads) {
-					if (allowed) expect(load).toBeLessThanOrEqual(stepCap * heldMass * (1 + 1e-9));
+					if (allowed) expect(load).toBeLessThanOrEqual(largestStep * heldMass * (1 + 1e-9));
 				}
 				const [, plain, heavy] = loads;
 				if (heavy.allowed) expect(heavy.load).toBeGreaterThan(plain.load * leastStep * 0.9999999);
