@@ -124,8 +124,9 @@ function rawTerm(
 	bodyMassKg: number | null
 ): number | undefined {
 	if (ropeSide === null || ropeSide === 'plumb' || ropeDegrees === 0) return 0;
-	const of = ropeTermOf({ slopeDegrees, leanDegrees: ropeDegrees, bodyMassKg });
-	const term = of?.({ grip: '', load: loadKg, ropeSide });
+	const hang = { grip: '', load: loadKg, ropeSide };
+	const of = ropeTermOf({ slopeDegrees, leanDegrees: ropeDegrees, bodyMassKg }, [hang]);
+	const term = of?.(hang);
 	return term !== undefined && Number.isFinite(term) ? term : undefined;
 }
 
