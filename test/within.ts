@@ -1,4 +1,8 @@
+import fc from 'fast-check';
 import { expect } from 'vitest';
+
+// The same cases on every machine; PROPERTY_SEED looks at others.
+fc.configureGlobal({ seed: Number(process.env.PROPERTY_SEED ?? 20261125) });
 
 /** How far a value may lie from the expected one: absolutely, or as a share of the expected value. */
 export type Tolerance = { absolute: number } | { relative: number };

@@ -1,3 +1,4 @@
+import { startStories } from '#workers/start-stories.ts';
 import type { StoriesAnswer, StoriesRequest } from '#workers/stories-messages.ts';
 
 type Asked = Exclude<StoriesRequest, { kind: 'cancel' }>;
@@ -95,9 +96,4 @@ export class StoriesClient {
 
 /** The client of the worker as it is built. */
 export const workerClient = (): StoriesClient =>
-	new StoriesClient(
-		() =>
-			new Worker(new URL('../../workers/stories.worker.ts', import.meta.url), {
-				type: 'module'
-			}) as unknown as Post
-	);
+	new StoriesClient(() => startStories() as unknown as Post);

@@ -7,12 +7,20 @@ test('the public surface has these functions and no others', () => {
 		'enduranceFraction',
 		'enduranceTime',
 		'evaluateHang',
+		'fitBinary',
+		'fitSurvival',
 		'frictionRatio',
 		'hangLoad',
 		'holdingRegion',
 		'holdingWindow',
+		'jointEvidence',
 		'loadAtNetMass',
 		'loadElasticity',
-		'tendonForces'
+		'nextTrial',
+		'openingLimit',
+		'ropeTerm',
+		'storyEvidence',
+		'tendonForces',
+		'workbook'
 	]);
 });

@@ -48,6 +48,8 @@ describe('the workbook’s pages', () => {
 
 	test('each misconception has a case that the solver can answer over its whole range', () => {
 		for (const { key } of misconceptions) {
+			// Not a matter of friction: the clinic's fair test answers it.
+			if (key === 'few-goes') continue;
 			const live = cases[key];
 			expect(live, key).toBeDefined();
 			const family = workbook.find(({ id }) => id === live!.family)!;
