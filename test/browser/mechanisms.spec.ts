@@ -103,7 +103,7 @@ test('what a hang can hold opens in Explore with the same margin', async ({ page
 			.locator(card(key))
 			.getByRole('link', { name: /Open in Explore/ })
 			.click();
-		await expect(page.locator('.says p').first()).toContainText('At 60 kg');
+		await expect(page.locator('.says p[aria-live]').first()).toContainText('At 60 kg');
 		const there = await quantity(page, 'slipMargin');
 		expect(Math.abs(there / here - 1), key).toBeLessThan(2e-3);
 	}
