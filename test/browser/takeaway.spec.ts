@@ -92,7 +92,7 @@ test('the PNG decodes, is sharp, and is light in the dark theme', async ({ page 
 	const { size } = await parsed(page, (await saved(page, name, 'Drawing (SVG)')).bytes.toString());
 	const png = PNG.sync.read((await saved(page, name, 'Picture (PNG)')).bytes);
 	expect(png.width).toBeGreaterThanOrEqual(1400);
-	expect(png.width / png.height).toBeCloseTo(Number(size[0]) / Number(size[1]), 2);
+	expect(Math.abs(png.width / png.height - Number(size[0]) / Number(size[1]))).toBeLessThan(0.005);
 	const at = (x: number, y: number) => [
 		...png.data.subarray((y * png.width + x) * 4).subarray(0, 3)
 	];
