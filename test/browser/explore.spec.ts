@@ -1,3 +1,4 @@
+import { gzipSync } from 'node:zlib';
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures.ts';
 
@@ -169,4 +170,38 @@ test('a patch larger than the pad and a pull off the hold are said at their cont
 	await page.goto('?v=1&slope=60&rope=30&change=-60');
 	await expect(page.locator('.first')).toContainText('it leads off the hold');
 	await expect(verdict(page)).toContainText('the pull leads off the hold');
+});
+
+test.describe('before anyone is there', () => {
+	// The plain browser page: no sign of a person is given by the fixtures.
+	test('the pictures stand drawn, and at most 75 kB of script is loaded', async ({ context }) => {
+		const page = await context.newPage();
+		const scripts: Promise<number>[] = [];
+		page.on('response', (response) => {
+			if (response.request().resourceType() !== 'script') return;
+			scripts.push(response.body().then((body) => gzipSync(body).length));
+		});
+		await page.goto('', { waitUntil: 'networkidle' });
+		await expect(page.locator('.pictures')).toHaveAttribute('data-live', 'false');
+		for (const name of ['Holding region', 'Margins against net load']) {
+			await expect(page.getByRole('img', { name })).toBeVisible();
+		}
+		await expect(page.getByRole('group', { name: /Free-body diagram/ })).toBeVisible();
+		const total = (await Promise.all(scripts)).reduce((sum, size) => sum + size, 0);
+		expect(total).toBeGreaterThan(10_000);
+		expect(total).toBeLessThanOrEqual(75_000);
+	});
+
+	test('who lands on a handle of a still stands on the same handle of the live picture', async ({
+		context
+	}) => {
+		const page = await context.newPage();
+		await page.goto('', { waitUntil: 'networkidle' });
+		const handle = page.getByRole('slider', { name: 'Net load, in the region' });
+		await handle.focus();
+		await expect(page.locator('.pictures')).toHaveAttribute('data-live', 'true');
+		await expect(handle).toBeFocused();
+		await page.keyboard.press('ArrowUp');
+		await expect(page.locator('[data-quantity="netMass"]').first()).toHaveText('71 kg');
+	});
 });

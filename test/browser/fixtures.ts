@@ -29,7 +29,21 @@ export const test = base.extend<{ clean: void }>({
 			expect(faults).toEqual([]);
 		},
 		{ auto: true }
-	]
+	],
+	/** A person is there: Explore's pictures come alive at the first sign of one. */
+	page: async ({ page }, use) => {
+		const goto = page.goto.bind(page);
+		page.goto = async (url, options) => {
+			const response = await goto(url, options);
+			const asleep = page.locator('[data-live="false"]');
+			for (let x = 1; (await asleep.count()) > 0; x = (x % 9) + 1) {
+				await page.mouse.move(x, 1);
+				await page.waitForTimeout(30);
+			}
+			return response;
+		};
+		await use(page);
+	}
 });
 
 export { expect };

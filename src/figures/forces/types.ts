@@ -114,6 +114,8 @@ export type FreeBodyDiagramProps = Omit<ForcesShown, 'forceUnit'> & {
 	stale?: boolean;
 	/** Height of the figure, px; by default what suits its width. */
 	height?: number;
+	/** The drawing's size until it is measured, px. */
+	size?: { width: number; height?: number };
 	/** New slope, rad. */
 	onslope?: (slope: number) => void;
 	/** New rope angle, rad. */

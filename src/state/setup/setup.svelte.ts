@@ -69,6 +69,11 @@ export class SetupState {
 		this.current = setup;
 	}
 
+	/** Nothing is changed yet. */
+	get isFirstSight(): boolean {
+		return writeLink(this.current) === writeLink(firstSight);
+	}
+
 	/** The query that says this set-up. */
 	get query(): string {
 		return writeLink(this.current);
