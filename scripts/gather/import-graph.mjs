@@ -77,13 +77,13 @@ export function pagesOfFiles() {
 	};
 	const pages = pageNames();
 	// This list shows everything and uses nothing.
-	const doors = filesUnder('src/routes', /^\+page\.svelte$/).filter(
+	const doors = filesUnder('src/routes', /^\+page\.(svelte|ts)$/).filter(
 		(path) => !/^src\/routes\/(sources|glossary)\//.test(path)
 	);
 	const uses = new Map();
 	for (const { path: address, name } of pages) {
 		const own = doors.filter((door) => {
-			const at = door.replace(/^src\/routes|\+page\.svelte$/g, '');
+			const at = door.replace(/^src\/routes|\+page\.(svelte|ts)$/g, '');
 			const home = pages
 				.filter(({ path }) => at.startsWith(path))
 				.sort((a, b) => b.path.length - a.path.length)[0];

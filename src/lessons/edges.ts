@@ -1,4 +1,4 @@
-import { holdingWindow } from '#core/index.ts';
+import { holdingWindow } from '#core/region/holding-window.ts';
 import type { Hang, Interval } from '#core/types.ts';
 import { kilograms, say } from './say.ts';
 import type { Says, Writing } from './types.ts';

@@ -66,6 +66,18 @@ export type Picture =
 	| { kind: 'region'; overlays: readonly RegionOverlay[] }
 	| { kind: 'split'; more: number; fewer: number };
 
+/** What a picture is drawn from, and what may be done in it. */
+export type PictureProps = {
+	picture: Picture;
+	bench: Bench;
+	stale?: boolean;
+	/** Height for the force diagram, px; the others take theirs from CSS. */
+	height?: number | undefined;
+	onslope?: ((slope: number) => void) | undefined;
+	onrope?: ((angle: number) => void) | undefined;
+	onmove?: ((to: { value?: number; netMass?: number }) => void) | undefined;
+};
+
 export type PictureName = { key: string; label: string };
 
 /** What a lesson is written for: its given set-up as hangs, the unit of mass, and its load range. */

@@ -143,58 +143,73 @@ for (const paper of ['A4', 'Letter']) {
 	});
 }
 
-test('letters of the presenter view are at least 1/25 of the screen’s height', async ({ page }) => {
-	for (const [width, height] of [
-		[1280, 720],
-		[1024, 768]
-	] as const) {
-		await page.setViewportSize({ width, height });
-		await page.goto('clinic/window/present/');
-		await expect(heading(page)).toBeVisible();
-		for (let screen = 0; screen < 9; screen++) {
-			await page.waitForTimeout(150);
-			const smallest = await page.evaluate(() => {
-				let least = Infinity;
-				const walk = document.createTreeWalker(
-					document.querySelector('dialog')!,
-					NodeFilter.SHOW_TEXT
-				);
-				while (walk.nextNode()) {
-					const element = walk.currentNode.parentElement!;
-					if (!walk.currentNode.textContent?.trim()) continue;
-					if (element.closest('.visually-hidden, .katex')) continue;
-					let scale = 1;
-					const drawing = element.closest('.drawing');
-					if (drawing) scale = new DOMMatrix(getComputedStyle(drawing).transform).a;
-					const svg = element.closest('svg');
-					if (svg?.viewBox.baseVal.width) scale *= svg.clientWidth / svg.viewBox.baseVal.width;
-					least = Math.min(least, parseFloat(getComputedStyle(element).fontSize) * scale);
-				}
-				return least / innerHeight;
-			});
-			expect(smallest, `screen ${screen + 1} at ${width} px`).toBeGreaterThan(1 / 25 - 1e-4);
-			await page.keyboard.press('PageDown');
-		}
-	}
-});
-
-for (const colorScheme of ['light', 'dark'] as const) {
-	test(`axe finds nothing on any screen of the presenter view, ${colorScheme}`, async ({
+for (const { key } of lessons) {
+	test(`presenter view of ${key}: letters of 1/25 of the height, and nothing to scroll for`, async ({
 		page
 	}) => {
-		await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-		await page.setViewportSize({ width: 1280, height: 720 });
-		await page.goto('clinic/pressure/present/');
-		for (let screen = 0; screen < 13; screen++) {
-			await expect(heading(page)).toBeAttached();
-			const { violations } = await new AxeBuilder({ page }).include('dialog').analyze();
-			expect(
-				violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`),
-				`screen ${screen + 1}`
-			).toEqual([]);
-			await page.keyboard.press('PageDown');
+		for (const [width, height] of [
+			[1280, 720],
+			[1024, 768]
+		] as const) {
+			await page.setViewportSize({ width, height });
+			await page.goto(`clinic/${key}/present/`);
+			await expect(heading(page)).toBeVisible();
+			const last = Number((await page.locator('dialog nav span').textContent())!.split(' of ')[1]);
+			expect(last).toBeGreaterThan(8);
+			for (let screen = 1; screen <= last; screen++) {
+				await expect(page.locator('dialog nav span')).toHaveText(`${screen} of ${last}`);
+				await page.waitForTimeout(150);
+				const seen = await page.evaluate(() => {
+					let least = Infinity;
+					const walk = document.createTreeWalker(
+						document.querySelector('dialog')!,
+						NodeFilter.SHOW_TEXT
+					);
+					while (walk.nextNode()) {
+						const element = walk.currentNode.parentElement!;
+						if (!walk.currentNode.textContent?.trim()) continue;
+						if (element.closest('.visually-hidden, .katex')) continue;
+						let scale = 1;
+						const drawing = element.closest('.drawing');
+						if (drawing) scale = new DOMMatrix(getComputedStyle(drawing).transform).a;
+						const svg = element.closest('svg');
+						if (svg?.viewBox.baseVal.width) scale *= svg.clientWidth / svg.viewBox.baseVal.width;
+						least = Math.min(least, parseFloat(getComputedStyle(element).fontSize) * scale);
+					}
+					const body = document.querySelector('dialog .body');
+					return {
+						letters: least / innerHeight,
+						over: body ? body.scrollHeight - body.clientHeight : 0
+					};
+				});
+				expect(seen.letters, `screen ${screen} at ${width} px`).toBeGreaterThan(1 / 25 - 1e-4);
+				expect(seen.over, `screen ${screen} at ${width} px scrolls`).toBeLessThanOrEqual(1);
+				await page.keyboard.press('PageDown');
+			}
 		}
 	});
+
+	for (const colorScheme of ['light', 'dark'] as const) {
+		test(`axe finds nothing on any screen of the presenter view of ${key}, ${colorScheme}`, async ({
+			page
+		}) => {
+			test.slow();
+			await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+			await page.setViewportSize({ width: 1280, height: 720 });
+			await page.goto(`clinic/${key}/present/`);
+			await expect(heading(page)).toBeAttached();
+			const last = Number((await page.locator('dialog nav span').textContent())!.split(' of ')[1]);
+			for (let screen = 1; screen <= last; screen++) {
+				await expect(page.locator('dialog nav span')).toHaveText(`${screen} of ${last}`);
+				const { violations } = await new AxeBuilder({ page }).include('dialog').analyze();
+				expect(
+					violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`),
+					`screen ${screen}`
+				).toEqual([]);
+				await page.keyboard.press('PageDown');
+			}
+		});
+	}
 }
 
 test('a curve is sketched by pointer and by keys, and laid against the computed one', async ({

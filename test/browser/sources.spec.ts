@@ -4,7 +4,7 @@ test('facts and works narrow while one types, without a reload', async ({ page }
 	await page.goto('sources/');
 	await page.evaluate(() => Object.assign(window, { sameVisit: true }));
 	const facts = page.locator('main section li:not([id^="source-"])');
-	const works = page.locator('main li[id^="source-"]');
+	const works = page.locator('main li[id^="source-"]:visible');
 	const all = await facts.count();
 	expect(all).toBeGreaterThan(300);
 	await page.getByRole('searchbox', { name: 'Find' }).fill('Schoffl crimp');
@@ -21,7 +21,21 @@ test('facts and works narrow while one types, without a reload', async ({ page }
 	await page.getByRole('searchbox', { name: 'Find' }).fill('');
 	await page.getByRole('combobox', { name: 'How it is known' }).selectOption('any');
 	await expect(facts).toHaveCount(all);
+	await expect(works).not.toHaveCount(0);
 	expect(await page.evaluate(() => 'sameVisit' in window)).toBe(true);
+});
+
+test('reached by a click, the works are fetched, and narrow too', async ({ page }) => {
+	await page.goto('sources/formulas/');
+	await page.locator('main a[href*="#source-"]').first().click();
+	const works = page.locator('main li[id^="source-"]:visible');
+	await expect(works.first()).toBeAttached();
+	const all = await works.count();
+	expect(all).toBeGreaterThan(100);
+	await expect(page.locator('li:target')).toBeInViewport();
+	await page.getByRole('searchbox', { name: 'Find' }).fill('tribology');
+	await expect.poll(() => works.count()).toBeLessThan(all / 2);
+	await expect(works.first()).toContainText(/tribology/i);
 });
 
 test('every pointer to a work leads to one', async ({ page }) => {

@@ -13,13 +13,23 @@ const parts = [
 const oldWords = 'Set up a hang and see.';
 const newWords = 'Set up a hang and look.';
 
+// One after the other: they share the newer build.
+test.describe.configure({ mode: 'serial' });
+
 let room: string;
+let newer: string | undefined;
 let site: { url: string; close: () => Promise<void> };
 
 function publish(build: string) {
 	const target = join(room, 'site');
 	rmSync(target, { recursive: true, force: true });
 	cpSync(build, target, { recursive: true });
+}
+
+/** The newer build, made once. */
+function newerBuild(): string {
+	newer ??= buildOf((text) => text.replace(oldWords, newWords));
+	return newer;
 }
 
 function buildOf(change: (text: string) => string): string {
@@ -67,7 +77,7 @@ test('a newer version waits politely, drops nothing typed, and leaves other tabs
 	await other.goto(`${site.url}?v=1&slope=25`);
 	await field(other, 'Body mass').fill('eighty');
 
-	publish(buildOf((text) => text.replace(oldWords, newWords)));
+	publish(newerBuild());
 	await field(page, 'Body mass').fill('seventy');
 	await page.evaluate(() => Object.assign(window, { sameVisit: true }));
 	await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
@@ -103,4 +113,67 @@ test('a newer version waits politely, drops nothing typed, and leaves other tabs
 	await expect(page.getByRole('heading', { level: 1 })).toHaveText('Sources and cautions');
 	await page.goto(site.url);
 	await expect(page.getByText(newWords)).toBeVisible();
+});
+
+test('a newer version that comes in the middle of a lesson waits until the lesson is over', async ({
+	context
+}) => {
+	test.setTimeout(240_000);
+	publish('build');
+	const page = await context.newPage();
+	await page.goto(`${site.url}clinic/rope/`);
+	await expect(page.getByText('Ready to use offline')).toBeVisible({ timeout: 30_000 });
+	await page.getByRole('link', { name: 'Present it' }).click();
+	const heading = page.locator('dialog h2');
+	await expect(heading).toHaveText('Not quite plumb');
+	await page.keyboard.press('PageDown');
+	await expect(heading).toContainText('What happens to the hand?');
+	for (const digit of ['1', '2', '2', '3']) await page.keyboard.press(digit);
+	await page.evaluate(() => Object.assign(window, { sameVisit: true }));
+
+	publish(newerBuild());
+	await page.evaluate(async () => {
+		const registration = await navigator.serviceWorker.ready;
+		await registration.update();
+	});
+	await page.waitForFunction(
+		async () => (await navigator.serviceWorker.ready).waiting !== null,
+		undefined,
+		{ timeout: 60_000 }
+	);
+
+	// Nothing is laid over the lesson, and it goes on: tally, mark, and a figure not fetched before.
+	const votes = (option: number) => page.getByLabel(`Votes for answer ${option}`);
+	await expect(page.locator('dialog')).not.toContainText('newer version');
+	await page.keyboard.press('2');
+	await expect(votes(2)).toHaveValue('3');
+	await page.keyboard.press('PageDown');
+	const mark = page.locator('dialog').getByRole('slider', { name: /at which load/ });
+	await page.keyboard.press('Tab');
+	await expect(mark).toBeFocused();
+	await page.keyboard.press('End');
+	await page.keyboard.press('PageDown');
+	await page.keyboard.press('PageDown');
+	await expect(page.getByRole('img', { name: 'Margins against net load' })).toBeVisible();
+	await page.keyboard.press('PageUp');
+	await expect(heading).toHaveText('The room’s mark and the computed one');
+	await page.keyboard.press('Escape');
+	await expect(page).toHaveURL(/clinic\/rope\/$/);
+	expect(await page.evaluate(() => 'sameVisit' in window)).toBe(true);
+
+	// After the lesson the notice is there; what is half typed comes along when it is taken up.
+	await expect(page.getByText('A newer version is ready.')).toBeVisible();
+	await expect(votes(2)).toHaveValue('3');
+	await votes(3).fill('7');
+	await page.getByRole('button', { name: 'Reload with it' }).click();
+	await page.waitForFunction(() => !('sameVisit' in window));
+	await expect(page.getByText('Ready to use offline')).toBeVisible({ timeout: 30_000 });
+	await expect(votes(1)).toHaveValue('1');
+	await expect(votes(2)).toHaveValue('3');
+	await expect(votes(3)).toHaveValue('7');
+	await expect(page.getByText('11 votes.')).toBeVisible();
+	await expect(page.getByRole('slider', { name: /at which load/ })).toHaveAttribute(
+		'aria-valuetext',
+		/70/
+	);
 });

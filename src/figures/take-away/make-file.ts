@@ -13,12 +13,22 @@ export async function makeFile(
 		return { name: fileName(name, 'csv'), type: 'text/csv;charset=utf-8', body };
 	}
 	const holder = figure();
-	const drawing = holder?.querySelector('svg');
-	if (!holder || !drawing || drawing.viewBox.baseVal.width === 0) {
+	const drawings =
+		holder instanceof SVGSVGElement ? [holder] : [...(holder?.querySelectorAll('svg') ?? [])];
+	const [drawing] = drawings;
+	if (!holder || !drawing || drawings.some(({ viewBox }) => viewBox.baseVal.width === 0)) {
 		throw new Error('The picture is not drawn yet. Wait for it, then try again.');
 	}
-	const caption = holder.querySelector('figcaption')?.textContent?.trim() ?? '';
-	const file = standaloneSvg(drawing, { title: name, caption, units, source, link: link() });
+	// A small drawing says in its label what a large one says in its caption.
+	const caption =
+		holder.querySelector('figcaption')?.textContent ?? drawing.getAttribute('aria-label') ?? '';
+	const file = standaloneSvg(drawings, {
+		title: name,
+		caption: caption.trim(),
+		units,
+		source,
+		link: link()
+	});
 	return kind === 'svg'
 		? { name: fileName(name, 'svg'), type: 'image/svg+xml', body: file.svg }
 		: { name: fileName(name, 'png'), type: 'image/png', body: await pngOf(file) };

@@ -1,4 +1,5 @@
-import { evaluateHang, holdingRegion, loadAtNetMass } from '#core/index.ts';
+import { evaluateHang } from '#core/strength/evaluate-hang.ts';
+import { loadAtNetMass } from '#core/mechanics/load-at-net-mass.ts';
 import { ratioFromTilts } from '#core/measure/tilt-to-slip.ts';
 import { degreesToRadians } from '#core/units/angle.ts';
 import { marginSamples } from '#figures/margin/helpers.ts';
@@ -7,6 +8,7 @@ import { loadTrends } from '#reference/skin-friction-trends.ts';
 import { curvePoints, lessonGivens } from '#seeds/lessons.ts';
 import { degrees, kilograms, newtons, percent, ratio, say } from '../say.ts';
 import { listedLesson } from '../list.ts';
+import { slipSlope } from '../slip-slope.ts';
 import type { Lesson, LessonText, Writing } from '../types.ts';
 import { formulas } from './formulas.ts';
 
@@ -28,20 +30,6 @@ export const cancels: Lesson = {
 			: { kind: 'margin', series: marginSamples(hang, range, curvePoints), window },
 	write
 };
-
-/** The slope at which a plumb hang of this set-up starts to slip: the break of its region. */
-export function slipSlope({ hang, range }: Pick<Writing, 'hang' | 'range'>): number {
-	const { breaks } = holdingRegion(hang, {
-		axis: 'slope',
-		from: 0,
-		to: Math.PI / 3,
-		columns: 2,
-		load: range
-	});
-	const [slope] = breaks;
-	if (slope === undefined) throw new RangeError('slope: no break of the region was found');
-	return slope;
-}
 
 function write(o: Writing): LessonText {
 	const { hang, netMass, mass } = o;

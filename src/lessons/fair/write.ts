@@ -1,6 +1,6 @@
 import { mechanismMargin } from '#core/mechanisms/mechanism-margin.ts';
 import { fewestOneSided, splitChance } from '#core/statistics/paired/split-chance.ts';
-import { mechanisms } from '#reference/mechanisms.ts';
+import { orderAndStrengthMechanisms } from '#reference/mechanisms/order-and-strength.ts';
 import { rowOf } from '#reference/row-of.ts';
 import { lessonGivens } from '#seeds/lessons.ts';
 import { count, kilograms, percent, ratio, say } from '../say.ts';
@@ -24,7 +24,7 @@ export function write({ hang, mass }: Writing): LessonText {
 		...split,
 		chance: splitChance(split.more, split.fewer).exact
 	})) as [Split, Split, Split];
-	const order = rowOf(mechanisms, 'order-drift');
+	const order = rowOf(orderAndStrengthMechanisms, 'order-drift');
 	return {
 		aim: say`Order, rope side and luck can each make a load effect out of nothing. A fair test shuffles, repeats a check load, and knows beforehand how many goes it needs.`,
 		situation: [

@@ -1,5 +1,6 @@
 import { anchoredCurve } from '#core/mechanisms/load-effect.ts';
-import { evaluateHang, loadAtNetMass } from '#core/index.ts';
+import { evaluateHang } from '#core/strength/evaluate-hang.ts';
+import { loadAtNetMass } from '#core/mechanics/load-at-net-mass.ts';
 import type { Hang } from '#core/types.ts';
 import { marginSamples, samplesOf } from '#figures/margin/helpers.ts';
 import type { MarginSeries } from '#figures/margin/types.ts';

@@ -1,4 +1,6 @@
-import { evaluateHang, frictionRatio, loadAtNetMass } from '#core/index.ts';
+import { evaluateHang } from '#core/strength/evaluate-hang.ts';
+import { frictionRatio } from '#core/friction/friction-ratio.ts';
+import { loadAtNetMass } from '#core/mechanics/load-at-net-mass.ts';
 import { kilopascalsToPascals } from '#core/units/pressure.ts';
 import { laws } from '#reference/laws.ts';
 import { rowOf } from '#reference/row-of.ts';

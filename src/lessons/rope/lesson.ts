@@ -1,4 +1,5 @@
-import { evaluateHang, loadAtNetMass } from '#core/index.ts';
+import { evaluateHang } from '#core/strength/evaluate-hang.ts';
+import { loadAtNetMass } from '#core/mechanics/load-at-net-mass.ts';
 import { marginSamples } from '#figures/margin/helpers.ts';
 import { curvePoints, lessonGivens } from '#seeds/lessons.ts';
 import { listedLesson } from '../list.ts';

@@ -1,12 +1,14 @@
-import { evaluateHang, hangLoad, loadAtNetMass } from '#core/index.ts';
+import { evaluateHang } from '#core/strength/evaluate-hang.ts';
+import { hangLoad } from '#core/mechanics/hang-load.ts';
+import { loadAtNetMass } from '#core/mechanics/load-at-net-mass.ts';
 import { leanFromPlumbLine } from '#core/measure/rope-lean.ts';
 import { leanToSlip } from '#core/mechanisms/rope-lean.ts';
 import { degreesToRadians } from '#core/units/angle.ts';
-import { mechanisms } from '#reference/mechanisms.ts';
+import { geometryMechanisms } from '#reference/mechanisms/geometry.ts';
 import { rowOf } from '#reference/row-of.ts';
 import { lessonGivens } from '#seeds/lessons.ts';
-import { slipSlope } from '../cancels/lesson.ts';
 import { onlyWindow, windowSays } from '../edges.ts';
+import { slipSlope } from '../slip-slope.ts';
 import { degrees, kilograms, millimetres, newtons, ratio, say } from '../say.ts';
 import type { LessonText, Writing } from '../types.ts';
 import { formulas } from './formulas.ts';
@@ -89,7 +91,7 @@ export function write(o: Writing): LessonText {
 			say`Ask for votes first, then drag the mark to where most of the room points. Say aloud that nobody has mentioned skin.`,
 			say`In the force picture take load off slowly and let the room watch the lean of the pull, not its length.`,
 			say`Move the rope slider through plumb to the other side: the limit walks away and is gone.`,
-			say`This is the first thing to rule out before anyone speaks of skin that likes pressure. ${rowOf(mechanisms, 'rope-lean').tellTale}`
+			say`This is the first thing to rule out before anyone speaks of skin that likes pressure. ${rowOf(geometryMechanisms, 'rope-lean').tellTale}`
 		],
 		unknown: [
 			say`How far your own rope leans at each load. Under a fixed pulley the angle shrinks as the person swings out, so one angle for all loads says too much where the rope takes a large share.`,

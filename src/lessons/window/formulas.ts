@@ -3,7 +3,7 @@ import type { LessonFormula } from '../types.ts';
 export const formulas: readonly LessonFormula[] = [
 	{
 		tex: String.raw`\ell(s) = \left(L - \tfrac{1}{2}\ell_c\right)\cos s + h \sin s`,
-		says: 'The arm of the hold’s force about the last joint: L from joint to fingertip, ℓ_c the length of the patch, h the depth of the pad, s the slope and the lean together. A longer patch makes a shorter arm.',
+		says: 'The arm of the hold’s force about the last joint: L from joint to fingertip, ℓc the length of the patch, h the depth of the pad, s the slope and the lean together. A longer patch makes a shorter arm.',
 		of: 'evaluateHang'
 	},
 	{

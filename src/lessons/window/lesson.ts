@@ -1,4 +1,4 @@
-import { holdingWindow } from '#core/index.ts';
+import { holdingWindow } from '#core/region/holding-window.ts';
 import { squareMillimetresToSquareMetres } from '#core/units/area.ts';
 import { marginSamples } from '#figures/margin/helpers.ts';
 import { curvePoints, lessonGivens } from '#seeds/lessons.ts';

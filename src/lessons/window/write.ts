@@ -1,4 +1,6 @@
-import { enduranceFraction, evaluateHang, loadAtNetMass } from '#core/index.ts';
+import { enduranceFraction } from '#core/strength/endurance.ts';
+import { evaluateHang } from '#core/strength/evaluate-hang.ts';
+import { loadAtNetMass } from '#core/mechanics/load-at-net-mass.ts';
 import { laws } from '#reference/laws.ts';
 import { rowOf } from '#reference/row-of.ts';
 import { lessonGivens } from '#seeds/lessons.ts';

@@ -1,6 +1,7 @@
 import { massIn, type MassUnit } from '#core/units/mass-text.ts';
 import type { Results } from '#state/setup/results.ts';
-import { writeCurves, type CurveColumn } from '#storage/codecs/csv-curves.ts';
+import { writeCurves } from '#storage/codecs/csv-curves.ts';
+import { seriesCsv } from '../series-csv.ts';
 import { marginSeries } from './margin-series.ts';
 import { axes } from './set-up/axes.ts';
 
@@ -40,22 +41,5 @@ export function regionCsv(results: Results, mass: MassUnit): string {
 }
 
 /** The margin curves, one row for each net load. */
-export function marginCsv(results: Results, mass: MassUnit): string {
-	const series = marginSeries(results);
-	// A case laid over may bend at another load: every load that any curve has gets its row.
-	const loads = [
-		...new Set(series.flatMap(({ points }) => points.map(({ netMass }) => netMass)))
-	].sort((a, b) => a - b);
-	const curves = series.map(({ label, kind, points }): CurveColumn => {
-		const at = new Map(points.map(({ netMass, margin }) => [netMass, margin]));
-		return {
-			name: kind === 'other' ? label.replace(/^slip/, 'slip margin') : label,
-			unit: 'ratio',
-			cells: loads.map((load) => at.get(load))
-		};
-	});
-	return writeCurves([
-		{ name: 'net load', unit: mass, cells: loads.map((load) => massIn(load, mass)) },
-		...curves
-	]);
-}
+export const marginCsv = (results: Results, mass: MassUnit): string =>
+	seriesCsv(marginSeries(results), mass);

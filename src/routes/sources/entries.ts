@@ -1,4 +1,5 @@
-import { citations, type CitationKey } from '#reference/citations.ts';
+import type { CitationKey } from '#reference/citations.ts';
+import { textbookCitations } from '#reference/citations/textbooks.ts';
 import type { Status } from '#reference/types.ts';
 import { fieldLabels, fieldUnits, isRange, quantityText } from './value-text.ts';
 
@@ -66,8 +67,10 @@ function nameField(row: Loose): string {
 function nameOf(row: Loose): string {
 	const field = nameField(row);
 	const [work] = row.source as readonly CitationKey[];
-	// A row about a work is called by the work.
-	if ('licence' in row && work) return citations[work].title;
+	// A row about a book is called by the book.
+	if ('licence' in row && work && work in textbookCitations) {
+		return textbookCitations[work as keyof typeof textbookCitations].title;
+	}
 	const more = qualifying.filter(
 		(other) => other !== field && typeof row[other] === 'string' && row[other] !== 'not stated'
 	);

@@ -1,5 +1,4 @@
-import { citations, type CitationKey } from '#reference/citations.ts';
-import type { Citation, Reading, Status } from '#reference/types.ts';
+import type { Reading, Status } from '#reference/types.ts';
 
 export const marks: Record<Status, string> = {
 	seen: 'read in its source',
@@ -16,15 +15,3 @@ export const readings: Record<Reading, string> = {
 	'title seen': 'title seen only',
 	memory: 'from memory'
 };
-
-/** The works in the order of their authors. */
-export const works: readonly [CitationKey, Citation][] = (
-	Object.entries(citations) as [CitationKey, Citation][]
-).sort(([, a], [, b]) => a.authors.localeCompare(b.authors) || (a.year ?? 0) - (b.year ?? 0));
-
-/** A work in two words, for a line that points to it. */
-export function shortWork(key: CitationKey): string {
-	const { authors, year }: Citation = citations[key];
-	const first = authors.split(/,| and | & /)[0]!.trim();
-	return year === null ? first : `${first} ${year}`;
-}

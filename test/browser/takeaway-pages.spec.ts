@@ -1,0 +1,84 @@
+import { csvParse } from 'd3';
+import { PNG } from 'pngjs';
+import { expect, test } from './fixtures.ts';
+import { parsed, saved } from './taken.ts';
+
+/** Pages, one picture of each, and what must be found in its drawing; `csv` names a column. */
+const taken: { path: string; name: string; shown: string; csv?: string; open?: string }[] = [
+	{
+		path: 'mechanisms/?v=1&slope=31',
+		name: 'The assist rope leans',
+		shown: 'slip margin',
+		csv: 'slip margin (ratio)'
+	},
+	{ path: 'compare/', name: 'Loads that hold, two set-ups', shown: 'net load' },
+	{
+		path: 'compare/',
+		name: 'Margins of two set-ups against net load',
+		shown: 'slip margin',
+		csv: 'slip margin (ratio)'
+	},
+	{ path: 'finger/', name: 'One finger on the hold', shown: 'N' },
+	{ path: 'rope/', name: 'Body at rest under the pulley', shown: 'pulley' },
+	{
+		path: 'rope/',
+		name: 'Friction ratio needed against net load',
+		shown: 'friction ratio',
+		csv: 'needed under this pulley (ratio)'
+	},
+	{ path: 'workbook/incline/', name: '', shown: 'N' },
+	{ path: 'workbook/connected-blocks/', name: '', shown: 'N' },
+	{ path: 'clinic/hands/', name: 'Hand area for body mass', shown: 'Men' },
+	{ path: 'clinic/rope/', name: 'Not quite plumb: the question', shown: 'friction' },
+	{
+		path: 'clinic/rope/?v=1&slope=31&mu=0.64&rope=5',
+		name: 'Not quite plumb: margins',
+		shown: 'slip margin',
+		csv: 'slip margin (ratio)'
+	},
+	{
+		path: 'clinic/window/',
+		name: 'The holding window: loads that hold',
+		shown: 'slip edge',
+		open: 'Reveal'
+	},
+	{ path: 'clinic/fair/', name: 'A fair test: chance alone', shown: '7', open: 'Reveal' }
+];
+
+for (const { path, name: asked, shown, csv, open } of taken) {
+	test(`/${path}, ${asked || 'its drawing'}: taken away as files that open`, async ({ page }) => {
+		test.slow();
+		await page.emulateMedia({ colorScheme: 'dark' });
+		await page.goto(path);
+		if (open) await page.getByRole('button', { name: open, exact: true }).click();
+		const button = page
+			.getByRole('button', { name: asked ? `Take away: ${asked}` : /^Take away/ })
+			.first();
+		const name = (await button.getAttribute('aria-label'))!.replace('Take away: ', '');
+		const svg = (await saved(page, name, 'Drawing (SVG)')).bytes.toString('utf8');
+		expect(svg).not.toMatch(/var\(|NaN|undefined/);
+		const file = await parsed(page, svg);
+		expect(file).toMatchObject({
+			...{ root: 'svg', faults: 0, title: name, styled: 0, handles: 0, lost: [] }
+		});
+		expect(file.shapes).toBeGreaterThan(2);
+		expect(file.text).toContain(shown);
+		expect(file.text).toContain('Units:');
+		expect(file.text).toContain('Source:');
+		expect(file.link).toContain(new URL(page.url()).pathname);
+		expect(file.text.replaceAll(' ', '')).toContain(file.link);
+		const png = PNG.sync.read((await saved(page, name, 'Picture (PNG)')).bytes);
+		expect(png.width).toBeGreaterThanOrEqual(1400);
+		expect(
+			Math.abs(png.width / png.height - Number(file.size[0]) / Number(file.size[1]))
+		).toBeLessThan(0.005);
+		if (!csv) return;
+		const rows = csvParse((await saved(page, name, 'Numbers (CSV)')).bytes.toString('utf8'));
+		expect(rows.columns[0]).toBe('net load (kg)');
+		expect(rows.columns).toContain(csv);
+		expect(rows.length).toBeGreaterThan(20);
+		expect(rows.filter((row) => Number.isFinite(Number(row[csv] || NaN))).length).toBeGreaterThan(
+			10
+		);
+	});
+}
