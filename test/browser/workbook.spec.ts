@@ -133,8 +133,8 @@ test('a misconception’s case moves by keyboard and opens in its family', async
 
 for (const path of [
 	'',
-	'incline/',
-	'hang/',
+	...['level-floor/', 'incline/', 'connected-blocks/', 'ladder/', 'tipping/', 'wedge/'],
+	...['belt/', 'pressing/', 'hang/'],
 	'published/',
 	'misconceptions/',
 	'tables/',
