@@ -1,4 +1,4 @@
-import { afterNavigate, goto } from '$app/navigation';
+import { afterNavigate, beforeNavigate, goto } from '$app/navigation';
 import type { SetupState } from '#state/setup/setup.svelte.ts';
 import { readLink, writeLink } from '#storage/codecs/link.ts';
 
@@ -8,6 +8,10 @@ import { readLink, writeLink } from '#storage/codecs/link.ts';
  */
 export function shareAddress(setup: SetupState): void {
 	let arrived = false;
+	let timer: ReturnType<typeof setTimeout> | undefined;
+
+	// Someone who follows a link meanwhile is not called back.
+	beforeNavigate(() => clearTimeout(timer));
 
 	afterNavigate(({ type }) => {
 		// Our own writing of the address needs no reading back.
@@ -19,7 +23,7 @@ export function shareAddress(setup: SetupState): void {
 	// A finished change is one step of the browser's history; a drag is not a hundred.
 	$effect(() => {
 		const query = writeLink(setup.current);
-		const timer = setTimeout(() => keep(query), 400);
+		timer = setTimeout(() => keep(query), 400);
 		return () => clearTimeout(timer);
 	});
 

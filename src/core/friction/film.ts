@@ -5,7 +5,7 @@ import type { LawFormula, LawOf } from './law.ts';
  * A slippery film (dust, powder, sweat) that pressure breaks through.
  * μ = filmCoefficient + (coefficient − filmCoefficient)(1 − exp(−(p/breakthroughPressure)^sharpness))
  * Valid for: nothing that has been measured under a finger; an assumed form, to be shown as one.
- * Source: derived.
+ * Source: derived from an assumed form, which no experiment shows.
  * Example: at p = 0 the ratio is filmCoefficient, far above the breakthrough it is coefficient.
  */
 export const filmLaw: LawFormula<LawOf<'film'>> = {

@@ -12,7 +12,7 @@ import { requireAllowed } from '../units/allowed-range.ts';
  * patch helps.
  * Valid for: coarse textures whose grains do not break; an assumed form with no published p_i.
  * @throws RangeError for a field outside its range
- * Source: derived; that ridges and grains interlock: tomlinson2009, tomlinson2013
+ * Source: derived from an assumed form; that ridges and grains interlock: tomlinson2009, tomlinson2013
  * Example: at p = p_i 63 % of the interlock is there.
  */
 export function interlockRatio(

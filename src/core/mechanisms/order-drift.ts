@@ -12,7 +12,7 @@ import { requireAllowed } from '../units/allowed-range.ts';
  * Load itself does nothing.
  * Valid for: one session in rising order; below firstMass nothing has drifted yet.
  * @throws RangeError for a field outside its range
- * Source: derived.
+ * Source: derived from an assumed form of drift.
  * Example: drift 0.02, first 40 kg, step 5 kg: 1.083 at 60 kg.
  */
 export function orderDriftFactor(

@@ -61,6 +61,23 @@ function coincide(a: { from: Point; to: Point }, b: { from: Point; to: Point }):
 }
 
 /**
+ * Forces that press on a body from two sides along one line: their arrows would cover each other
+ * inside the body, so they are drawn from outside, with the tip where they press.
+ */
+function fromOutside(forces: DrawnForce[]): Set<DrawnForce> {
+	const pressing = forces.filter(({ kind }) => kind !== 'weight');
+	const meets = (a: DrawnForce, b: DrawnForce) => {
+		const [dx, dy] = [b.at[0] - a.at[0], b.at[1] - a.at[1]];
+		const size = Math.hypot(...a.vector) * Math.hypot(dx, dy);
+		const towards = dx * a.vector[0] + dy * a.vector[1];
+		return towards > 0.999 * size && size > 0;
+	};
+	return new Set(
+		pressing.filter((a) => pressing.some((b) => a !== b && meets(a, b) && meets(b, a)))
+	);
+}
+
+/**
  * Draws each body by itself with the forces on it, all to one force scale; the other bodies and the
  * surfaces are there for orientation.
  */
@@ -75,6 +92,9 @@ function pictureOf(diagram: Diagram, body: Body, scale: number, largest: number)
 	const own = diagram.forces.filter(
 		(each) => each.body === body.id && Math.hypot(...each.vector) > 1e-9 * largest
 	);
+	const outside = fromOutside(own);
+	/** Shares of its vector at which a force's tail and tip stand from its place. */
+	const ends = (force: DrawnForce) => (outside.has(force) ? [-1, 0] : [0, 1]) as [number, number];
 	const xs = body.outline.map(([x]) => x);
 	const ys = body.outline.map(([, y]) => y);
 	const reach = Math.max(
@@ -88,7 +108,9 @@ function pictureOf(diagram: Diagram, body: Body, scale: number, largest: number)
 	const spanAt = (z: number, axis: 0 | 1) => {
 		const places = [
 			...body.outline.map((p) => p[axis] * z),
-			...own.flatMap(({ at, vector }) => [at[axis] * z, at[axis] * z + vector[axis] * scale])
+			...own.flatMap((force) =>
+				ends(force).map((share) => force.at[axis] * z + share * force.vector[axis] * scale)
+			)
 		];
 		return [Math.min(...places), Math.max(...places)] as const;
 	};
@@ -104,12 +126,12 @@ function pictureOf(diagram: Diagram, body: Body, scale: number, largest: number)
 	const base = height - margin.bottom - (height - margin.top - margin.bottom - (high - low)) / 2;
 	const at = ([x, y]: Vector): Point => [x * zoom - middle + width / 2, base - (y * zoom - low)];
 	const forces = own.map((force): PlacedForce => {
-		const from = at(force.at);
-		return {
-			force,
-			from,
-			to: [from[0] + force.vector[0] * scale, from[1] - force.vector[1] * scale]
-		};
+		const place = at(force.at);
+		const [from, to] = ends(force).map((share): Point => [
+			place[0] + share * force.vector[0] * scale,
+			place[1] - share * force.vector[1] * scale
+		]) as [Point, Point];
+		return { force, from, to };
 	});
 	return {
 		...{ body, width, height, scale },

@@ -1,4 +1,4 @@
-import { afterNavigate, goto } from '$app/navigation';
+import { afterNavigate, beforeNavigate, goto } from '$app/navigation';
 
 /**
  * Makes the address say what a page shows. Call while the page's component is made.
@@ -8,6 +8,10 @@ import { afterNavigate, goto } from '$app/navigation';
  */
 export function keepAddress(open: (query: string) => void, query: () => string | undefined): void {
 	let ready = $state(false);
+	let timer: ReturnType<typeof setTimeout> | undefined;
+
+	// Someone who follows a link meanwhile is not called back.
+	beforeNavigate(() => clearTimeout(timer));
 
 	afterNavigate(({ type }) => {
 		// Our own writing of the address needs no reading back.
@@ -18,7 +22,7 @@ export function keepAddress(open: (query: string) => void, query: () => string |
 	$effect(() => {
 		const next = query();
 		if (!ready || next === undefined || `?${next}` === location.search) return;
-		const timer = setTimeout(() => {
+		timer = setTimeout(() => {
 			// eslint-disable-next-line svelte/no-navigation-without-resolve -- the same page, another query
 			void goto(`?${next}`, { keepFocus: true, noScroll: true, replaceState: true });
 		}, 500);

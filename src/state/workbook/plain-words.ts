@@ -4,18 +4,25 @@ type Named = Pick<Quantity, 'id' | 'name'>;
 
 const escaped = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
-/** The core names quantities by id, with the name beside it; a page needs the name alone. */
-function named(sentence: string, { id, name }: Named): string {
+/**
+ * The ways in which the core names a quantity in a sentence. Ids of one plain word also stand in
+ * ordinary sentences: only those in one of these places are ids.
+ */
+function patternOf({ id, name }: Named): string {
 	const [i, n] = [escaped(id), escaped(name)];
-	let plain = sentence
-		.replace(new RegExp(`\\b${i} \\(${n}\\)`, 'g'), `the ${name}`)
-		.replace(new RegExp(`(?:the )?\\b${n} \\(${i}\\)`, 'g'), `the ${name}`);
-	// Ids of one plain word also stand in ordinary sentences: only those followed by a sign are ids.
-	const follows = /[A-Z0-9]/.test(id)
-		? '\\b'
-		: '(?= = | is asked| is the (?:value|bound)| cancels| or does)';
-	plain = plain.replace(new RegExp(`(?<!the )\\b${i}${follows}`, 'g'), `the ${name}`);
-	return plain.replace(/\bthe the /g, 'the ');
+	const placed = `(?<=to find |makes? |gives (?:a )?)${i}\\b|\\b${i}(?= = | is asked| is the (?:value|bound)| cancels| or does|, and )`;
+	const bare = /[A-Z0-9]/.test(id) ? `\\b${i}\\b` : placed;
+	return `\\b${i} \\(${n}\\)|(?<!\\w)${n} \\(${i}\\)|${bare}`;
+}
+
+/** In one go, so that a name that holds another's id is never touched again. */
+function named(sentence: string, quantities: readonly Named[]): string {
+	const longestFirst = [...quantities].sort((a, b) => b.name.length - a.name.length);
+	const any = new RegExp(longestFirst.map((each) => `(${patternOf(each)})`).join('|'), 'g');
+	return sentence.replace(any, (found, ...groups: unknown[]) => {
+		const which = longestFirst.findIndex((_, index) => groups[index] !== undefined);
+		return which < 0 ? found : `the ${longestFirst[which]!.name}`;
+	});
 }
 
 /**
@@ -23,9 +30,8 @@ function named(sentence: string, { id, name }: Named): string {
  * only, since the fields read degrees.
  */
 export function plainWords(sentence: string, quantities: readonly Named[]): string {
-	const longestFirst = [...quantities].sort((a, b) => b.id.length - a.id.length);
-	const plain = longestFirst
-		.reduce(named, sentence)
+	const plain = named(sentence, quantities)
+		.replace(/\b(the|[Nn]o|a|an|given) the /g, '$1 ')
 		.replace(/ = -?[\d.e+-]+ rad is (-?[\d.e+-]+°); it /, ' is $1; it ')
 		.replace(/ If -?[\d.e+-]+ is in degrees, give -?[\d.e+-]+ rad\./, '');
 	return plain.replace(/^[a-z]/, (letter) => letter.toUpperCase());

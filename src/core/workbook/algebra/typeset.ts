@@ -13,6 +13,10 @@ function bindingOf(tree: Expression): number {
 	return tree.kind === 'binary' ? strength[tree.operator] : 4;
 }
 
+/** A lone letter (with its index) needs no brackets before its square. */
+const squared = (tex: string) =>
+	/^[A-Za-z](_\w|_\{[^{}]*\})?$/.test(tex) ? `{${tex}}^2` : `\\left(${tex}\\right)^2`;
+
 /**
  * A formula as TeX.
  * @param tree the formula
@@ -52,7 +56,7 @@ export function typeset(
 			if (tree.name === 'sqrt') return `\\sqrt{${a}}`;
 			if (tree.name === 'abs') return `\\left|${a}\\right|`;
 			if (tree.name === 'exp') return `e^{${a}}`;
-			if (tree.name === 'hypot') return `\\sqrt{\\left(${a}\\right)^2+\\left(${b}\\right)^2}`;
+			if (tree.name === 'hypot') return `\\sqrt{${squared(a!)}+${squared(b!)}}`;
 			const sign = functions[tree.name] ?? `\\operatorname{${tree.name}}`;
 			if (b !== undefined) return `${sign}\\left(${a},\\,${b}\\right)`;
 			return tree.of[0]!.kind === 'name' && !a!.startsWith('-')

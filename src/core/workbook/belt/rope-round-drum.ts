@@ -92,7 +92,7 @@ export function drawDrum(of: { tight: number; slack: number; wrap: number; radiu
 	const away = along(wrap + Math.PI / 2, slack);
 	const loaded: Vector = [0, -tight];
 	const axle = add(loaded, away).map((x) => -x) as Vector;
-	const circle = Array.from({ length: 24 }, (_, i) => along((i * Math.PI) / 12, radius));
+	const circle = Array.from({ length: 72 }, (_, i) => along((i * Math.PI) / 36, radius));
 	return {
 		bodies: [{ id: 'drum', name: 'drum with rope', outline: circle }],
 		lines: [],

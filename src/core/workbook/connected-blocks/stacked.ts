@@ -45,7 +45,7 @@ export function judgeStack(values: Values): Verdict | undefined {
 	if (!bottom)
 		return {
 			regime: 'slides, lower block rests',
-			because: 'Less can reach the lower block than the floor can hold.'
+			because: 'The floor can hold more than the upper block drags along.'
 		};
 	return { regime: 'slides apart', because: 'The push outruns the friction between the blocks.' };
 }

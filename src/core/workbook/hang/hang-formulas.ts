@@ -14,6 +14,9 @@ function orNothing(value: () => number): number {
 	}
 }
 
+/** Gravity behind a mass: its letter behind a letter, its number behind a number. */
+const g = (mass: string) => (/\d/.test(mass) ? '\\cdot 9.807\\,\\mathrm{m/s^2}' : '\\,g');
+
 /** Downward and outward load on both hands, from the mechanics. */
 export const verticalLoad: Native = native(
 	['netMass', 'hangingMass', 'ropeAngle', 'push'],
@@ -23,7 +26,7 @@ export const verticalLoad: Native = native(
 				loadAtNetMass(netMass!, { hangingMass: hangingMass!, ropeAngle: ropeAngle!, push: push! })
 					.vertical
 		),
-	(netMass) => `${netMass}\\,g`
+	(netMass) => `${netMass}${g(netMass!)}`
 );
 export const horizontalLoad: Native = native(
 	['netMass', 'hangingMass', 'ropeAngle', 'push'],
@@ -34,7 +37,7 @@ export const horizontalLoad: Native = native(
 					.horizontal
 		),
 	(netMass, hangingMass, ropeAngle, push) =>
-		`\\max\\left(0,\\,${hangingMass}\\,g-${netMass}\\,g\\right)\\tan\\left(${ropeAngle}\\right)+${push}`
+		`\\max\\left(0,\\,${hangingMass}${g(hangingMass!)}-${netMass}${g(netMass!)}\\right)\\tan\\left(${ropeAngle}\\right)+${push}`
 );
 
 /** A friction law of the core as a formula of pressure and its own numbers. */
@@ -86,8 +89,7 @@ export const strengthLimit: Native = native(
 			return evaluateHang(hangFrom(v, { kind: 'constant', coefficient: 1 }), load).strengthLimit;
 		});
 	},
-	(...texts) =>
-		`F_{ref}\\cdot\\frac{\\ell_{ref}}{\\ell}\\quad\\left(F_{ref}=${texts.at(-1)}\\right)`
+	(...texts) => `${texts.at(-1)}\\cdot\\frac{\\ell_{flat}}{\\ell}`
 );
 
 /** Slip margin with the mechanics' rule that a hold that needs no friction cannot slip. */

@@ -189,7 +189,11 @@ export function hangSetup(of: {
 			['ratio', of.ratio, 'The friction law.'],
 			['frictionLimit', 'ratio*normal', 'The most that friction can give.'],
 			['slipMargin', slipMargin, 'Above 1 it holds.'],
-			['strengthLimit', strengthLimit, 'Finger strength in this direction.'],
+			[
+				'strengthLimit',
+				strengthLimit,
+				'Strength on a flat edge, times the arm of the load there over its arm here.'
+			],
 			['strengthMargin', 'strengthLimit/force', 'Above 1 the fingers stay closed.'],
 			['margin', 'min(slipMargin, strengthMargin)', 'The smaller one decides.']
 		],

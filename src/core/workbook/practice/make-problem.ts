@@ -48,10 +48,12 @@ function turnedRound(setup: Setup, given: Values, ask: string, draw: Draw) {
 	return { given: { ...rest, [ask]: printed }, ask: unknown };
 }
 
-function isGood(answer: Answer): boolean {
+/** One clear answer; a size below nothing (a hold force that turns round) is for the family's page. */
+function isGood(answer: Answer, name: string): boolean {
 	const [only, ...more] = answer.solutions;
 	if (!only || more.length > 0 || only.upTo !== undefined || answer.warnings.length > 0)
 		return false;
+	if (only.value < 0 && !/positive|acceleration|angle|direction/.test(name)) return false;
 	return Math.abs(only.value) > 1e-6 && Math.abs(only.value) < 1e6;
 }
 
@@ -94,7 +96,7 @@ export function makeProblem(family: Family, seed: number, arrangement?: number):
 		const used = namesUsed(steps);
 		const given = Object.fromEntries(Object.entries(more).filter(([id]) => used.has(id)));
 		const answer = solveSetup(setup, given, ask);
-		if (!isGood(answer)) continue;
+		if (!isGood(answer, setup.quantities.find((each) => each.id === ask)!.name)) continue;
 		return {
 			...{ family: family.id, arrangement: setup.number, seed, given, ask, answer },
 			statement: statementOf(setup, given, ask),

@@ -54,6 +54,9 @@ export const ropeAndFeet = buildSetup({
 			? { regime: 'rests', because: 'The feet need less friction than there is.' }
 			: { regime: 'slides', because: 'The feet need more friction than there is.' };
 	},
+	stretches: {
+		mu: { from: 'neededMu', because: 'Any coefficient from the needed one upwards will do.' }
+	},
 	diagram(values) {
 		const v = allOf(values, 'weight', 'ropeAngle', 'tension', 'normal', 'friction');
 		if (!v) return undefined;

@@ -32,3 +32,16 @@ export function isInRange(of: Quantity, value: number): boolean {
 	if (of.whole && Math.abs(value - Math.round(value)) > 1e-9) return false;
 	return value >= of.min - slack && value <= of.max + slack;
 }
+
+/**
+ * Whether a stretch of values is all that a quantity can be.
+ * @param of the quantity
+ * @param from lower end, its unit
+ * @param upTo upper end, its unit
+ * Source: derived
+ */
+export function isWholeRange(of: Quantity, from: number, upTo: number): boolean {
+	const grid = trialValues(of);
+	const slack = 1e-6 * Math.max(1, Math.abs(upTo - from));
+	return from <= grid[0]! + slack && upTo >= grid.at(-1)! - slack;
+}

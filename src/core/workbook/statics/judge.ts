@@ -1,4 +1,5 @@
 import type { Values } from '../algebra/evaluate.ts';
+import { isWholeRange } from './grid.ts';
 import type { Setup, Solution, Verdict } from './types.ts';
 import { shown } from './units.ts';
 
@@ -29,6 +30,9 @@ export function judge(
 	const stretch = solutions.find((each) => each.upTo !== undefined);
 	if (stretch) {
 		const from = shown(stretch.value, stretch.unit);
+		const of = setup.quantities.find((each) => each.id === ask)!;
+		if (isWholeRange(of, stretch.value, stretch.upTo!))
+			return { regime: 'any', because: `${ask} cancels: any value of it fits these givens.` };
 		const because = `${ask} cancels or does not matter between ${from} and ${shown(stretch.upTo!, stretch.unit)}: every value there fits.`;
 		return { regime: 'any', because };
 	}
@@ -38,12 +42,15 @@ export function judge(
 	if (limiting !== undefined)
 		return {
 			regime: 'about to slip',
-			because: `${limiting} is the value at which it is about to start.`
+			because:
+				limiting === ask
+					? 'This is the value at which it is about to start.'
+					: `The given ${limiting} is the value at which it is about to start.`
 		};
 	const seen = setup.regime(values[0]!);
 	if (seen) return seen;
 	if (setup.limits.includes(ask))
-		return { regime: 'about to slip', because: `${ask} is the bound at which it would start.` };
+		return { regime: 'about to slip', because: 'This is the bound at which it would start.' };
 	const because =
 		'These givens settle the value; whether it holds would need a coefficient or a load as well.';
 	return { regime: 'determined', because };

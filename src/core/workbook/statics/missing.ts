@@ -43,5 +43,6 @@ export function missingSentence(setup: Setup, known: Values, ask: string): strin
 			([id, value]) => `${id} = ${shown(value, setup.quantities.find((q) => q.id === id)!.unit)}`
 		);
 	const rest = settled.length ? ` Already settled: ${settled.join(', ')}.` : '';
+	if (wanted === '') return `Not enough is given to find ${ask}.${rest}`;
 	return `Not enough is given to find ${ask}. Give ${wanted}.${rest}`;
 }

@@ -6,6 +6,7 @@ import { missingSentence } from './missing.ts';
 import { namesUsed, planSteps, trialWays } from './plan.ts';
 import { refusalSentence } from './refusal.ts';
 import { completed, runSteps, type Outcome, type Refusal } from './run.ts';
+import { stretchOf } from './stretch.ts';
 import { contradictions } from './surplus.ts';
 import type { Answer, Setup, Solution, Step, Verdict } from './types.ts';
 
@@ -91,6 +92,8 @@ export function solveSetup(setup: Setup, given: Values, ask: string): Answer {
 	const free = Object.fromEntries(Object.entries(known).filter(([id]) => id !== ask));
 	const way = findWay(setup, free, ask);
 	if (!way) {
+		const stretch = stretchOf(setup, free, ask);
+		if (stretch) return answer(stretch, stretch);
 		const missing = missingSentence(setup, free, ask);
 		return answer(
 			{ regime: 'undetermined', because: missing },

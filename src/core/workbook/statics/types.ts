@@ -63,6 +63,8 @@ export type Setup = {
 	regime: (values: Values) => Verdict | undefined;
 	/** Why a limiting quantity has no value, when that is physics and not a bad given. */
 	noLimit?: (values: Values, ask: string) => Verdict | undefined;
+	/** Quantities that rest leaves open between two others: friction takes up the difference. */
+	stretches?: Record<string, { from: string; to?: string; because: string }>;
 	/** Free-body diagram; undefined when a value is missing. */
 	diagram: (values: Values) => Diagram | undefined;
 	/** Sensible numbers for practice: lowest, highest and step of each given, and what may be asked. */
@@ -75,7 +77,7 @@ export type Step =
 	| { kind: 'isolate'; relation: Relation; gives: string; formulas: Expression[] | undefined }
 	| { kind: 'trial'; relation: Relation; gives: string; inner: Step[] };
 
-/** One value of the asked quantity; `upTo` where every value from `value` to it will do. */
+/** One value of the asked quantity; `upTo` (perhaps Infinity) where every value from `value` to it will do. */
 export type Solution = { value: number; unit: Unit; upTo?: number };
 
 /** What `solve` returns. The first three members are the public promise; the rest serves pages. */

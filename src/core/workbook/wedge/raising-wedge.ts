@@ -100,6 +100,12 @@ export const raisingWedge = buildSetup({
 		['driveForce', 'faceForceUp', 'guideForceUp', 'floorForceUp'].includes(ask)
 			? { regime: 'self-locks', because: 'However hard the push, the load is not raised.' }
 			: undefined,
+	stretches: {
+		push: {
+			...{ from: 'holdForce', to: 'driveForce' },
+			because: 'Any push between the least that holds and the one that raises the load will do.'
+		}
+	},
 	diagram: drawWedge,
 	practice: {
 		given: {

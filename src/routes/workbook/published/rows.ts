@@ -34,12 +34,22 @@ export function digitsFor(printed: string): number {
 	return Math.min(6, Math.max(3, digits));
 }
 
-/** A remark opens in its source's shorthand; on the page it is a sentence. */
+/** A remark opens in its source's shorthand; on the page it is a sentence, and the verdict is said already. */
 export function remarkSentence(remark: string): string {
-	const plain = remark.replace(/^(WRONG|SWAPPED)\b:?/, (word) =>
-		word === 'WRONG' ? 'Wrong' : 'Swapped:'
-	);
+	const plain = remark
+		.replace(/^(WRONG|SWAPPED)\b/, (word) => (word === 'WRONG' ? 'Wrong' : 'Swapped'))
+		.replace(/^[Ww]rong in the (?:companion|source|book|text):?\s*/, '')
+		.replace(/^[Rr]ounded intermediate\s*[:;,]?\s*/, '')
+		.replace(/^\((.*)\)\.?$/, '$1')
+		.replace(/ deg\b/g, '°')
+		.trim();
+	if (plain === '') return '';
 	return plain.charAt(0).toUpperCase() + plain.slice(1) + (/[.!?]$/.test(plain) ? '' : '.');
+}
+
+/** A problem's title as a heading: degrees and squares by their signs. */
+export function titleText(title: string): string {
+	return title.replace(/ deg\b/g, '°').replace(/m\/s2\b/g, 'm/s²');
 }
 
 export function comparePart(family: Family, problem: PublishedProblem): ComparedPart {

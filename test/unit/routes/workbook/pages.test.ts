@@ -48,7 +48,7 @@ describe('the workbook’s pages', () => {
 
 	test('each misconception has a case that the solver can answer over its whole range', () => {
 		for (const { key } of misconceptions) {
-			// Not a matter of friction: the clinic's fair test answers it.
+			// Not a matter of friction: pairs of goes answer it, not a family.
 			if (key === 'few-goes') continue;
 			const live = cases[key];
 			expect(live, key).toBeDefined();
@@ -60,6 +60,14 @@ describe('the workbook’s pages', () => {
 					expect(answer.solutions.length, `${key}: ${ask} at ${share}`).toBe(1);
 					expect(answer.warnings, `${key}: ${ask} at ${share}`).toEqual([]);
 				}
+		}
+	});
+
+	test('each word on skin names its sources, and there is one for each case', () => {
+		expect(Object.keys(cases).length).toBe(misconceptions.length - 1);
+		for (const [key, { skin }] of Object.entries(cases)) {
+			expect(skin.source.length, key).toBeGreaterThan(0);
+			for (const source of skin.source) expect(Object.hasOwn(citations, source), source).toBe(true);
 		}
 	});
 
