@@ -24,8 +24,7 @@ function changed(change: (file: File) => void): Buffer {
 	return Buffer.from(JSON.stringify(file));
 }
 
-// To be mended: the kept file has no picture in it yet.
-test.fixme('from the demo’s import to the printed report', async ({ page }) => {
+test('from the demo’s import to the printed report', async ({ page }) => {
 	await bringIn(page, 'seeds/demo-notebook.json');
 	await page.goto('trials/limits/');
 	await expect(page.getByText('Invented demo')).toBeVisible();

@@ -26,6 +26,9 @@ export class LimitsState {
 	others = $state.raw<readonly GripFound[]>([]);
 	status = $state<'idle' | 'working' | 'done' | 'failed'>('idle');
 	failure = $state('');
+	/** What was read for what was found, and for what was finished. */
+	#foundFrom = $state.raw<readonly unknown[]>([]);
+	#doneFrom: readonly unknown[] = [];
 	#notebook: Records;
 	#client: StoriesClient;
 	#make: () => StoriesClient;
@@ -41,8 +44,12 @@ export class LimitsState {
 	readonly analysed = $derived.by(
 		() => this.pick && analysedOf(this.#notebook, this.pick, this.typed)
 	);
-	/** True while the pictures belong to an earlier state of the notebook. */
-	readonly stale = $derived(this.status === 'working' && this.found !== undefined);
+	/** Everything that the computation reads. */
+	readonly #reads = $derived.by(() => readsOf(this.#notebook, this.pick, this.typed));
+	/** True while the pictures belong to an earlier choice or an earlier state of the notebook. */
+	readonly stale = $derived(
+		this.found !== undefined && !sameEach(this.#reads, this.#foundFrom)
+	);
 
 	choose(patch: Partial<Pick>): void {
 		const before = this.pick;
@@ -51,15 +58,18 @@ export class LimitsState {
 			this.typed = { bestGuess: null, ownMaximum: null };
 	}
 
-	/** Computes everything for what is chosen now; an earlier computation is given up. */
+	/** Computes everything for what is chosen now, unless that is what was computed last; an earlier
+	 * computation is given up. */
 	async run(): Promise<void> {
 		const analysed = this.analysed;
+		const reads = this.#reads;
+		if (this.status === 'done' && sameEach(reads, this.#doneFrom)) return;
 		const run = ++this.#run;
 		this.#client.stop();
 		if (!analysed || analysed.trials.length === 0) {
 			this.found = this.next = undefined;
 			this.others = [];
-			this.status = 'done';
+			this.#finish(reads);
 			return;
 		}
 		const before = this.found?.of.pick;
@@ -70,8 +80,12 @@ export class LimitsState {
 		try {
 			const found = await this.#grip(analysed);
 			if (run !== this.#run) return;
+			if (this.stale) this.next = undefined;
 			this.found = found;
-			this.next = await this.#nextOf(analysed, found.ranges);
+			this.#foundFrom = reads;
+			const next = await this.#nextOf(analysed, found.ranges);
+			if (run !== this.#run) return;
+			this.next = next;
 			for (const { id } of gripsAt(this.#notebook, analysed.pick)) {
 				if (id === analysed.pick.gripId) continue;
 				const pick = { ...analysed.pick, gripId: id, sessionId: null };
@@ -81,7 +95,7 @@ export class LimitsState {
 				if (run !== this.#run) return;
 				this.others = [...this.others, grip];
 			}
-			this.status = 'done';
+			this.#finish(reads);
 		} catch (error) {
 			if (run !== this.#run || error instanceof Stopped) return;
 			this.status = 'failed';
@@ -99,6 +113,11 @@ export class LimitsState {
 		this.#run++;
 		this.#client.stop();
 		if (this.status === 'working') this.status = 'idle';
+	}
+
+	#finish(reads: readonly unknown[]): void {
+		this.#doneFrom = reads;
+		this.status = 'done';
 	}
 
 	async #grip(of: Analysed): Promise<GripFound> {
@@ -159,5 +178,16 @@ export function curveLoads({ trials }: Tried): { from: number; to: number; loads
 	);
 	return { from, to, loads };
 }
+
+/** What the computation reads: the notebook's lists are replaced, never changed, so the same lists say the same. */
+function readsOf(notebook: Records, pick: Pick | undefined, typed: Typed): unknown[] {
+	const { people, holds, grips, plans, sessions } = notebook;
+	const trials = sessions.map(({ id }) => notebook.trialsOf(id)).filter(({ length }) => length > 0);
+	const chosen = [pick?.personId, pick?.holdId, pick?.gripId, pick?.sessionId];
+	return [...chosen, typed.bestGuess, typed.ownMaximum, people, holds, grips, plans, sessions, ...trials];
+}
+
+const sameEach = (some: readonly unknown[], others: readonly unknown[]): boolean =>
+	some.length === others.length && some.every((one, k) => one === others[k]);
 
 type Tried = { trials: readonly { load: number }[] };
