@@ -82,7 +82,13 @@ test('a limit is laid into Explore’s region, and taken away again', async ({ p
 	await expect(page.getByRole('img', { name: 'Holding region' })).toContainText(
 		'what your trials say'
 	);
+	// A reload loses nothing of it.
+	await page.reload();
+	await expect(page.locator('[data-agrees]')).toContainText('What your trials say');
 	await page.getByRole('button', { name: 'Take it away' }).click();
+	await expect(page.locator('[data-agrees]')).toHaveCount(0);
+	await page.reload();
+	await expect(page.getByRole('img', { name: 'Holding region' })).toBeVisible();
 	await expect(page.locator('[data-agrees]')).toHaveCount(0);
 });
 

@@ -28,6 +28,8 @@ export function sessionSum(rows: readonly SlipRow[], table: LogChanceTable, sd: 
 	// A probit trial carries at most 2/π of information, so ℓ_s is no narrower than this.
 	const widest = 0.6 * Math.min(sd, 1 / Math.sqrt((2 / Math.PI) * largest));
 	let spacing = widest;
+	// Where a moves in smaller steps than b needs, b takes every so many of them.
+	let stride = 1;
 	let kept: Map<number, number>[] | undefined;
 	const base = new Float64Array(rows.length);
 	const logLikelihood = (group: number[], margin: number): number => {
@@ -45,30 +47,31 @@ export function sessionSum(rows: readonly SlipRow[], table: LogChanceTable, sd: 
 		},
 		spaced(step) {
 			spacing = step / Math.ceil(step / widest);
+			stride = Math.max(1, Math.floor(widest / spacing));
 			kept = groups.map(() => new Map());
 		},
 		at(margin) {
-			const reach = Math.ceil((reachInSds * sd) / spacing);
+			const reach = Math.ceil((reachInSds * sd) / (spacing * stride));
 			const centre = Math.round(margin / spacing);
 			let total = 0;
 			groups.forEach((group, s) => {
 				const logs: number[] = [];
 				let most = -Infinity;
 				for (let m = -reach; m <= reach; m += 1) {
-					const place = centre + m;
+					const place = centre + m * stride;
 					let value = kept?.[s]!.get(place);
 					if (value === undefined) {
-						value = logLikelihood(group, kept ? place * spacing : margin + m * spacing);
+						value = logLikelihood(group, kept ? place * spacing : margin + m * spacing * stride);
 						kept?.[s]!.set(place, value);
 					}
-					const shift = (m * spacing) / sd;
+					const shift = (m * spacing * stride) / sd;
 					const log = value - (shift * shift) / 2;
 					if (log > most) most = log;
 					logs.push(log);
 				}
 				let sum = 0;
 				for (const log of logs) sum += Math.exp(log - most);
-				total += most + Math.log((sum * spacing) / (sd * Math.sqrt(2 * Math.PI)));
+				total += most + Math.log((sum * spacing * stride) / (sd * Math.sqrt(2 * Math.PI)));
 			});
 			return total;
 		}

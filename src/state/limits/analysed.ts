@@ -1,4 +1,5 @@
 import type { Trial } from '#core/trials/trial.ts';
+import { orderTerm } from '#core/trials/plan/order-term.ts';
 import type { RopeSide } from '#core/trials/plan/types.ts';
 import type { Session, Trial as TrialRecord } from '#storage/codecs/notebook/records.ts';
 import { capRules } from '../session/history.ts';
@@ -65,8 +66,11 @@ export function analysedOf(notebook: Records, pick: Pick, typed: Typed): Analyse
 		ropeUnknown += raw.filter((term) => term === undefined).length;
 		const terms = raw.map((term) => term ?? 0);
 		const mean = session.meanRopeTerm ?? terms.reduce((a, b) => a + b, 0) / terms.length;
-		const planned = session.plannedTrials ?? Math.max(...kept.map(({ order }) => order));
-		const orderOf = (number: number) => (number - (planned + 1) / 2) / 10;
+		const planned =
+			session.plannedTrials ??
+			// Odd numbers are flagged in the notebook, not refused.
+			Math.max(1, ...kept.map(({ order }) => Math.ceil(order)));
+		const orderOf = (number: number) => orderTerm(number, planned);
 		kept.forEach((record, k) => {
 			const target = session.targetSeconds;
 			const short =

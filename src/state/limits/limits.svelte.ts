@@ -47,9 +47,7 @@ export class LimitsState {
 	/** Everything that the computation reads. */
 	readonly #reads = $derived.by(() => readsOf(this.#notebook, this.pick, this.typed));
 	/** True while the pictures belong to an earlier choice or an earlier state of the notebook. */
-	readonly stale = $derived(
-		this.found !== undefined && !sameEach(this.#reads, this.#foundFrom)
-	);
+	readonly stale = $derived(this.found !== undefined && !sameEach(this.#reads, this.#foundFrom));
 
 	choose(patch: Partial<Pick>): void {
 		const before = this.pick;
@@ -184,7 +182,17 @@ function readsOf(notebook: Records, pick: Pick | undefined, typed: Typed): unkno
 	const { people, holds, grips, plans, sessions } = notebook;
 	const trials = sessions.map(({ id }) => notebook.trialsOf(id)).filter(({ length }) => length > 0);
 	const chosen = [pick?.personId, pick?.holdId, pick?.gripId, pick?.sessionId];
-	return [...chosen, typed.bestGuess, typed.ownMaximum, people, holds, grips, plans, sessions, ...trials];
+	return [
+		...chosen,
+		typed.bestGuess,
+		typed.ownMaximum,
+		people,
+		holds,
+		grips,
+		plans,
+		sessions,
+		...trials
+	];
 }
 
 const sameEach = (some: readonly unknown[], others: readonly unknown[]): boolean =>
