@@ -1,7 +1,9 @@
 import type { Trial } from '#core/trials/trial.ts';
 import { orderTerm } from '#core/trials/plan/order-term.ts';
 import type { RopeSide } from '#core/trials/plan/types.ts';
+import { degreesToRadians } from '#core/units/angle.ts';
 import type { Session, Trial as TrialRecord } from '#storage/codecs/notebook/records.ts';
+import { tiltsIn } from '#storage/codecs/notebook/tilt-note.ts';
 import { capRules } from '../session/history.ts';
 import { ropeTermOf } from '../session/rope-term.ts';
 import { planOf, sessionsAt, type Pick, type Records } from './pick.ts';
@@ -33,6 +35,10 @@ export type Analysed = {
 	guessGiven: boolean;
 	/** kg; null: never said. */
 	ownMaximum: number | null;
+	/** The one target time of all sessions, s; null where there is none, or several. */
+	targetSeconds: number | null;
+	/** Friction ratios of repeated tilts, a list for each series in a session's note. */
+	tilts: number[][];
 };
 
 /** Guess and maximum as typed on the page; null where the plan's stand. */
@@ -98,6 +104,10 @@ export function analysedOf(notebook: Records, pick: Pick, typed: Typed): Analyse
 	const last = used.at(-1);
 	const rules = capRules(notebook.plans, { ...pick, planId: last?.planId ?? null });
 	const plan = planOf(notebook, pick, last?.planId ?? null);
+	const targets = new Set(used.map(({ targetSeconds }) => targetSeconds));
+	const tilts = used.flatMap(({ note }) =>
+		tiltsIn(note).map((angles) => angles.map((angle) => Math.tan(degreesToRadians(angle))))
+	);
 	const heaviest = Math.max(0, ...trials.map(({ load }) => load));
 	const bestGuess =
 		typed.bestGuess ?? (rules.known ? rules.bestGuess : heaviest > 0 ? heaviest : 60);
@@ -107,7 +117,8 @@ export function analysedOf(notebook: Records, pick: Pick, typed: Typed): Analyse
 	const slopeDegrees = hold?.slopeDegrees ?? null;
 	return {
 		...{ pick, trials, records, sessions: used, warmUps, leftOut, early, ropeUnknown },
-		...{ leanDegrees, nextOrder, bestGuess },
+		...{ leanDegrees, nextOrder, bestGuess, tilts },
+		targetSeconds: targets.size === 1 ? [...targets][0]! : null,
 		ropeTerm: (load, side) => {
 			const record = { loadKg: load, ropeSide: side, ropeDegrees: leanDegrees };
 			const raw = rawTerm(record, slopeDegrees, bodyMassKg);

@@ -1,15 +1,12 @@
 import { seededRandom } from '#core/statistics/random.ts';
 import type { StoryRanges } from '#core/trials/story-ranges.ts';
-import type { AnalysisOptions, GripLimits } from '#workers/stories-messages.ts';
+import type { GripLimits } from '#workers/stories-messages.ts';
 import { analysedOf, type Analysed, type Typed } from './analysed.ts';
 import { capBeyond, hangsToCome, heaviestHeld, storyForNext, suggested } from './candidates.ts';
+import { curveLoads, optionsOf } from './options.ts';
 import { gripsAt, settledPick, type Pick, type Records } from './pick.ts';
+import { timesOf, type TimesFound } from './times.ts';
 import { Stopped, type StoriesClient } from './stories-client.ts';
-
-/** Share of goes that end by accident: fixed, since so few trials cannot show it. Judgement. */
-export const lapse = 0.02;
-/** Points of the curve between its ends. */
-const curvePoints = 57;
 
 /** What was found for one grip. */
 export type GripFound = { of: Analysed; ranges: StoryRanges; limits: GripLimits };
@@ -22,6 +19,8 @@ export class LimitsState {
 	found = $state.raw<GripFound | undefined>();
 	/** Undefined while it is not known or may not be said. */
 	next = $state.raw<Next | undefined>();
+	/** How long holds last; undefined while it is not known, or where the times do not allow an answer. */
+	times = $state.raw<TimesFound | undefined>();
 	/** This person's other grips on this hold. */
 	others = $state.raw<readonly GripFound[]>([]);
 	status = $state<'idle' | 'working' | 'done' | 'failed'>('idle');
@@ -65,25 +64,28 @@ export class LimitsState {
 		const run = ++this.#run;
 		this.#client.stop();
 		if (!analysed || analysed.trials.length === 0) {
-			this.found = this.next = undefined;
+			this.found = this.next = this.times = undefined;
 			this.others = [];
 			this.#finish(reads);
 			return;
 		}
 		const before = this.found?.of.pick;
 		if (before?.gripId !== analysed.pick.gripId || before.personId !== analysed.pick.personId)
-			this.found = this.next = undefined;
+			this.found = this.next = this.times = undefined;
 		this.status = 'working';
 		this.others = [];
 		try {
 			const found = await this.#grip(analysed);
 			if (run !== this.#run) return;
-			if (this.stale) this.next = undefined;
+			if (this.stale) this.next = this.times = undefined;
 			this.found = found;
 			this.#foundFrom = reads;
 			const next = await this.#nextOf(analysed, found.ranges);
 			if (run !== this.#run) return;
 			this.next = next;
+			const times = await timesOf(this.#client, analysed);
+			if (run !== this.#run) return;
+			this.times = times;
 			for (const { id } of gripsAt(this.#notebook, analysed.pick)) {
 				if (id === analysed.pick.gripId) continue;
 				const pick = { ...analysed.pick, gripId: id, sessionId: null };
@@ -162,21 +164,6 @@ export class LimitsState {
 	}
 }
 
-export function optionsOf({ referenceLoad, bestGuess }: Analysed): AnalysisOptions {
-	return { referenceLoad, bestGuess, lapse };
-}
-
-/** Loads at which the curve is computed, kg: from 0.8 × the lightest to 1.1 × the heaviest tried. */
-export function curveLoads({ trials }: Tried): { from: number; to: number; loads: number[] } {
-	const tried = trials.map(({ load }) => load);
-	const [from, to] = [0.8 * Math.min(...tried), 1.1 * Math.max(...tried)];
-	const loads = Array.from({ length: curvePoints }, (_, k) =>
-		// The ends exactly, so that rounding does not put them outside.
-		k === 0 ? from : k === curvePoints - 1 ? to : from + ((to - from) * k) / (curvePoints - 1)
-	);
-	return { from, to, loads };
-}
-
 /** What the computation reads: the notebook's lists are replaced, never changed, so the same lists say the same. */
 function readsOf(notebook: Records, pick: Pick | undefined, typed: Typed): unknown[] {
 	const { people, holds, grips, plans, sessions } = notebook;
@@ -197,5 +184,3 @@ function readsOf(notebook: Records, pick: Pick | undefined, typed: Typed): unkno
 
 const sameEach = (some: readonly unknown[], others: readonly unknown[]): boolean =>
 	some.length === others.length && some.every((one, k) => one === others[k]);
-
-type Tried = { trials: readonly { load: number }[] };
