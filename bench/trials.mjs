@@ -150,10 +150,10 @@ try {
 	);
 	await page
 		.getByText(/trials analysed/)
-		.waitFor({ timeout: 300_000 })
+		.waitFor({ timeout: 60_000 })
 		.then(
 			() => console.log(`limits with ${trials}: all there ${Date.now() - began} ms after`),
-			() => console.log(`limits with ${trials}: not there after 300 s`)
+			() => console.log(`limits with ${trials}: not there 60 s after`)
 		);
 	const drawn = await page.evaluate(() => window.seen);
 	console.log(`limits with ${trials}: drawing it, tasks over 50 ms ${says(drawn.tasks)}`);

@@ -68,7 +68,11 @@ export function analysedOf(notebook: Records, pick: Pick, typed: Typed): Analyse
 		if (kept.length === 0) continue;
 		used.push(session);
 		const bodyMassKg = session.bodyMassKg ?? person?.bodyMassKg ?? null;
-		const raw = kept.map((record) => rawTerm(record, hold?.slopeDegrees ?? null, bodyMassKg));
+		const raw = eachOnce(
+			kept,
+			({ loadKg, ropeSide, ropeDegrees }) => `${loadKg} ${ropeSide} ${ropeDegrees}`,
+			(record) => rawTerm(record, hold?.slopeDegrees ?? null, bodyMassKg)
+		);
 		ropeUnknown += raw.filter((term) => term === undefined).length;
 		const terms = raw.map((term) => term ?? 0);
 		const mean = session.meanRopeTerm ?? terms.reduce((a, b) => a + b, 0) / terms.length;
@@ -143,6 +147,16 @@ function rawTerm(
 	const of = ropeTermOf({ slopeDegrees, leanDegrees: ropeDegrees, bodyMassKg }, [hang]);
 	const term = of?.(hang);
 	return term !== undefined && Number.isFinite(term) ? term : undefined;
+}
+
+/** Computes once for all that are alike: thousands of trials share a few loads and sides. */
+function eachOnce<T, R>(list: readonly T[], keyOf: (one: T) => string, of: (one: T) => R): R[] {
+	const known = new Map<string, R>();
+	return list.map((one) => {
+		const key = keyOf(one);
+		if (!known.has(key)) known.set(key, of(one));
+		return known.get(key)!;
+	});
 }
 
 type Hung = {
