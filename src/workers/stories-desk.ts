@@ -1,4 +1,7 @@
+import { holdTimeCurve } from '#core/trials/hold-time-curve.ts';
+import { timedOpeningLimit } from '#core/trials/hold-times.ts';
 import { holdingCurve } from '#core/trials/holding-curve.ts';
+import { lapseSensitivity } from '#core/trials/lapse-sensitivity.ts';
 import { nextTrial } from '#core/trials/next-trial.ts';
 import { openingLimit } from '#core/trials/opening-limit.ts';
 import { simulatePlan, type Tally } from '#core/trials/simulate-plan.ts';
@@ -81,6 +84,13 @@ export function storiesDesk(
 		} else if (request.kind === 'next') {
 			const { trials, options, candidates } = request;
 			send({ kind: 'next', id, candidates: nextTrial(trials, { ...options, candidates }) });
+		} else if (request.kind === 'lapses') {
+			send({ kind: 'lapses', id, rows: lapseSensitivity(request.trials, request.options) });
+		} else if (request.kind === 'times') {
+			const { trials, options, loads } = request;
+			const limit = timedOpeningLimit(trials, options);
+			if (await gone(id)) return send({ kind: 'cancelled', id });
+			send({ kind: 'times', id, limit, curve: holdTimeCurve(trials, loads, options) });
 		} else if (request.kind === 'limits') {
 			const found: GripLimits[] = [];
 			for (const grip of request.grips) {

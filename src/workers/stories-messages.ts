@@ -1,7 +1,11 @@
 import type { CapOptions } from '#core/trials/caps.ts';
 import type { Candidate } from '#core/trials/next-trial.ts';
+import type { TimedOpeningLimit } from '#core/trials/hold-times.ts';
+import type { TimePoint } from '#core/trials/hold-time-curve.ts';
+import type { TimedOptions } from '#core/trials/timed-fit.ts';
 import type { OpeningLimit } from '#core/trials/opening-limit.ts';
 import type { CurvePoint } from '#core/trials/holding-curve.ts';
+import type { LapseRow } from '#core/trials/lapse-sensitivity.ts';
 import type { PlannedTrial, Tally, Truth } from '#core/trials/simulate-plan.ts';
 import type { SlipLimit } from '#core/trials/slip-limit.ts';
 import type { StoryEvidence } from '#core/trials/story-evidence.ts';
@@ -31,6 +35,8 @@ export type StoriesRequest =
 			options: AnalysisOptions & CapOptions;
 			candidates: { load: number; ropeTerm?: number }[];
 	  }
+	| { kind: 'lapses'; id: number; trials: Trial[]; options: AnalysisOptions }
+	| { kind: 'times'; id: number; trials: Trial[]; options: TimedOptions; loads: number[] }
 	| { kind: 'power'; id: number; plan: PlannedTrial[]; options: PowerOptions }
 	| { kind: 'cancel'; id: number };
 
@@ -64,6 +70,8 @@ export type StoriesAnswer =
 	| { kind: 'ranges'; id: number; ranges: StoryRanges }
 	| { kind: 'limits'; id: number; limits: GripLimits[] }
 	| { kind: 'next'; id: number; candidates: Candidate[] }
+	| { kind: 'lapses'; id: number; rows: LapseRow[] }
+	| { kind: 'times'; id: number; limit: TimedOpeningLimit; curve: TimePoint[] }
 	| { kind: 'progress'; id: number; done: number; of: number; tally?: Tally }
 	| { kind: 'power'; id: number; tally: Tally }
 	| { kind: 'cancelled'; id: number }

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures.ts';
 
@@ -24,8 +25,7 @@ function changed(change: (file: File) => void): Buffer {
 	return Buffer.from(JSON.stringify(file));
 }
 
-// To be mended: the kept file has no picture in it yet.
-test.fixme('from the demo’s import to the printed report', async ({ page }) => {
+test('from the demo’s import to the printed report', async ({ page }) => {
 	await bringIn(page, 'seeds/demo-notebook.json');
 	await page.goto('trials/limits/');
 	await expect(page.getByText('Invented demo')).toBeVisible();
@@ -83,7 +83,13 @@ test('a limit is laid into Explore’s region, and taken away again', async ({ p
 	await expect(page.getByRole('img', { name: 'Holding region' })).toContainText(
 		'what your trials say'
 	);
+	// A reload loses nothing of it.
+	await page.reload();
+	await expect(page.locator('[data-agrees]')).toContainText('What your trials say');
 	await page.getByRole('button', { name: 'Take it away' }).click();
+	await expect(page.locator('[data-agrees]')).toHaveCount(0);
+	await page.reload();
+	await expect(page.getByRole('img', { name: 'Holding region' })).toBeVisible();
 	await expect(page.locator('[data-agrees]')).toHaveCount(0);
 });
 
@@ -97,6 +103,78 @@ test('the simulation of the own plan shows its progress and can be cancelled', a
 	await page.getByRole('button', { name: 'Cancel' }).click();
 	await expect(page.getByText('Cancelled.')).toBeVisible(patient);
 });
+
+/** The demo with three more openings, timed, and six tilts in the session's note. */
+const timed = () =>
+	changed((file) => {
+		const tests = file.trials.filter(({ kind, leftOut }) => kind === 'test' && leftOut === null);
+		for (const [k, loadKg] of [60, 62, 64].entries())
+			Object.assign(tests[k]!, { loadKg, outcome: 'opened', seconds: 4 - k, stopReason: null });
+		file.sessions![0]!.note = 'Tilt to slip: 31°; 31.5°; 30.6°; 31.2°; 31.1°; 30.8°';
+	});
+
+test('how long holds last, and friction’s scatter, where the notebook has the data', async ({
+	page
+}) => {
+	await bringIn(page, 'seeds/demo-notebook.json');
+	await page.goto('trials/limits/');
+	await expect(page.locator('[data-times="no"]')).toContainText('one opening has a time', patient);
+	await expect(page.locator('[data-scatter="guessed"]')).toBeVisible();
+	await page.goto('trials/notebook/');
+	await page.getByRole('button', { name: 'Empty the notebook' }).click();
+	await page.getByRole('button', { name: 'Delete everything' }).click();
+	await expect(page.getByText('None yet.')).toBeVisible();
+	await bringIn(page, timed());
+	await page.goto('trials/limits/');
+	await expect(page.getByRole('img', { name: 'How long holds last against load' })).toBeVisible(
+		patient
+	);
+	await expect(page.locator('[data-times="yes"]')).toContainText('Half the goes have opened after');
+	await expect(page.locator('[data-scatter="measured"]')).toContainText('6 tilts');
+	await expect(page.locator('[data-time="held"]').first()).toBeVisible();
+	expect(await page.locator('main').innerText()).not.toMatch(/NaN|Infinity|undefined/);
+});
+
+test('what the share of accidents changes is computed on the method page', async ({ page }) => {
+	await page.goto('trials/method/');
+	await expect(page.getByText('No trials in the notebook of this device yet')).toBeVisible();
+	await bringIn(page, 'seeds/demo-notebook.json');
+	await page.goto('trials/method/');
+	await page.getByRole('button', { name: /^Work it out for/ }).click();
+	await expect(page.locator('tr[data-lapse]')).toHaveCount(3, patient);
+	await expect(page.locator('tr[data-lapse] [data-quantity="weight"]')).toHaveCount(3);
+});
+
+for (const theme of ['light', 'dark'] as const) {
+	for (const width of [320, 1440]) {
+		test(`axe finds nothing on limits, method and report, ${theme}, ${width} px`, async ({
+			page
+		}) => {
+			await page.setViewportSize({ width, height: width === 320 ? 256 : 900 });
+			await page.emulateMedia({ colorScheme: theme });
+			const clean = async () => {
+				const { violations } = await new AxeBuilder({ page }).analyze();
+				expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((n) => n.html)}`)).toEqual([]);
+				const sideways = await page.evaluate(
+					() => document.documentElement.scrollWidth - document.documentElement.clientWidth
+				);
+				expect(sideways).toBeLessThanOrEqual(0);
+			};
+			await bringIn(page, timed());
+			await page.goto('trials/limits/');
+			await expect(page.getByText('26 trials analysed.')).toBeVisible(patient);
+			await clean();
+			await page.getByRole('link', { name: 'One-page report of this' }).click();
+			await expect(page.getByRole('heading', { name: 'What the trials say' })).toBeVisible(patient);
+			await clean();
+			await page.goto('trials/method/');
+			await page.getByRole('button', { name: /^Work it out for/ }).click();
+			await expect(page.locator('tr[data-lapse]')).toHaveCount(3, patient);
+			await expect(page.locator('.katex').first()).toBeVisible();
+			await clean();
+		});
+	}
+}
 
 test('without trials the page says so and where to begin', async ({ page }) => {
 	await page.goto('trials/limits/');

@@ -6,6 +6,7 @@ import { describe, expect, test } from 'vitest';
 import { workingLines } from '#figures/working/lines.ts';
 import type { LessonFormula } from '#lessons/types.ts';
 import { computeResults } from '#state/setup/results.ts';
+import { formulas as methodFormulas } from '../../src/routes/trials/method/formulas.ts';
 import { choices, firstSight, type Setup } from '#storage/codecs/setup.ts';
 
 /** Names of all functions that core exports, whatever the file. */
@@ -92,5 +93,27 @@ describe('formulas of the lessons: each renders with errors on and names its fun
 		expect(() => katex.renderToString(tex, { throwOnError: true, strict: 'error' })).not.toThrow();
 		expect(coreFunctions).toContain(of);
 		expect(says).not.toBe('');
+	});
+});
+
+describe('formulas of the method page: each renders with errors on and names its function', () => {
+	test('there is something to check, and every name is its own', () => {
+		expect(methodFormulas.length).toBeGreaterThan(8);
+		expect(new Set(methodFormulas.map(({ id }) => id)).size).toBe(methodFormulas.length);
+	});
+
+	test('no formula hides elsewhere among the pages of trials', () => {
+		const elsewhere = readdirSync('src/routes/trials', { recursive: true, encoding: 'utf8' })
+			.filter((path) => /\.(ts|svelte)$/.test(path) && !path.endsWith('formulas.ts'))
+			.filter((path) =>
+				/\btex:|String\.raw/.test(readFileSync(join('src/routes/trials', path), 'utf8'))
+			);
+		expect(elsewhere).toEqual([]);
+	});
+
+	test.each([...methodFormulas])('$id: $of', ({ tex, of, words }) => {
+		expect(() => katex.renderToString(tex, { throwOnError: true, strict: 'error' })).not.toThrow();
+		expect(coreFunctions).toContain(of);
+		expect(words).not.toBe('');
 	});
 });

@@ -1,4 +1,5 @@
 import { marginalOf } from '../statistics/marginal.ts';
+import { firstShare, highestRisk, largestStep, rounding } from './cap-values.ts';
 import { checkNumber, checkTrials } from './check-trials.ts';
 import type { Priors } from './priors.ts';
 import { settingsOf } from './settings.ts';
@@ -39,15 +40,6 @@ export type Caps = {
 	/** Chances at a load, the worse of the two readings of stopped trials. */
 	risk(load: number): { limitBelow: number; opening: number };
 };
-
-/** A tenth above what has been held: judgement, as is trade custom for small steps. */
-export const largestStep = 1.1;
-/** First load as a share of the best guess: judgement. */
-export const firstShare = 0.5;
-/** Highest chance of lying above the limit, and of opening: judgement. */
-export const highestRisk = 0.25;
-
-const rounding = 1 + 1e-12;
 
 /**
  * What may be suggested at all, before anyone asks what would teach most.
@@ -120,23 +112,4 @@ export function loadCaps(trials: readonly Trial[], o: CapOptions): Caps {
 			return opening > highestRisk ? 'opening-risk' : null;
 		}
 	};
-}
-
-/**
- * The first cap that one candidate load breaks, or null.
- *
- * @param trials of one grip
- * @param candidate load, kg
- * @param o as in loadCaps
- * @returns the cap's name, or null when the load may be suggested
- * @throws RangeError naming field, value and range
- * Source: derived from loadCaps
- * Example: blockedBy([], { load: 40 }, { referenceLoad: 60, bestGuess: 80, ownMaximum: 90, adult: true }) → null
- */
-export function blockedBy(
-	trials: readonly Trial[],
-	candidate: { load: number },
-	o: CapOptions
-): BlockedBy | null {
-	return loadCaps(trials, o).blockedBy(candidate.load);
 }

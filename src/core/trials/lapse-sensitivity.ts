@@ -4,6 +4,9 @@ import type { Priors } from './priors.ts';
 import { type StoryEvidence, storyEvidence } from './story-evidence.ts';
 import type { Trial } from './trial.ts';
 
+/** Answers at one share of accidents. */
+export type LapseRow = { lapse: number; stories: StoryEvidence[]; limit: OpeningLimit };
+
 /** Shares of accidental outcomes to compare. */
 export const lapses = [0, 0.02, 0.05] as const;
 
@@ -23,7 +26,7 @@ export const lapses = [0, 0.02, 0.05] as const;
 export function lapseSensitivity(
 	trials: readonly Trial[],
 	o: CommonOptions & { bestGuess: number; priors?: Priors }
-): { lapse: number; stories: StoryEvidence[]; limit: OpeningLimit }[] {
+): LapseRow[] {
 	return lapses.map((lapse) => ({
 		lapse,
 		stories: storyEvidence(trials, { ...o, lapse }),

@@ -1,17 +1,10 @@
-import { binaryEntropy, entropy } from '../statistics/information.ts';
+import { binaryEntropy } from '../statistics/information.ts';
+import { predictPairs } from './predict-pairs.ts';
+import { negligible, prediction, type Prediction } from './prediction.ts';
 import type { Place, StageFit } from './stage-fit.ts';
+import { unseenTerms } from './unseen-average.ts';
 
-/** How a trial is expected to end, and what it would teach. */
-export type Prediction = {
-	/** Expected information about all unknowns, nats. */
-	information: number;
-	chanceHeld: number;
-	chanceSlipped: number;
-	chanceOpened: number;
-};
-
-/** Points with less belief than this change no printed digit of a sum over pairs of points. */
-const negligible = 1e-12;
+export type { Prediction };
 
 /** Averages over one stage: of the chance P and of h(P). */
 type Averages = { stays: number; hidden: number };
@@ -26,22 +19,13 @@ function averages(weights: ArrayLike<number>, chances: ArrayLike<number>): Avera
 	return { stays, hidden };
 }
 
-function prediction(held: number, stays: number, hidden: number): Prediction {
-	const [chanceSlipped, chanceOpened] = [Math.max(0, 1 - stays), Math.max(0, stays - held)];
-	return {
-		information: Math.max(0, entropy([held, chanceSlipped, chanceOpened]) - hidden),
-		chanceHeld: held,
-		chanceSlipped,
-		chanceOpened
-	};
-}
-
 /**
  * Predicts trials from both stages.
  *
  * held P Q, slipped 1 − P, opened P (1 − Q), averaged over the joint belief; expected information
  * H(outcome) − E[h(P) + P h(Q)]. With every cause seen the belief factorises; with unseen causes each pair of points
- * carries the extra weight ∏ (1 − P_j Q_j).
+ * carries the extra weight ∏ (1 − P_j Q_j), expanded into terms that factorise, or summed pair by pair where the
+ * terms would be more.
  *
  * @param slip slip stage, fitted to the trials whose cause was seen
  * @param open opening stage, likewise
@@ -66,44 +50,50 @@ export function predictTogether(
 			return prediction(s.stays * o.stays, s.stays, s.hidden + s.stays * o.hidden);
 		});
 	}
+	const terms = unseenTerms(unseen);
 	const unseenSlips = unseen.map((place) => slip.chances(place));
 	const unseenOpens = unseen.map((place) => open.chances(place));
-	const kept = [...open.sum.weights.keys()].filter((k) => open.sum.weights[k]! > negligible);
-	const pick = (values: ArrayLike<number>): Float64Array =>
-		Float64Array.from(kept, (k) => values[k]!);
-	const openWeights = pick(open.sum.weights);
-	const openChances = opens.map(pick);
-	const openHidden = openChances.map((chances) => chances.map(binaryEntropy));
-	const openUnseen = unseenOpens.map(pick);
-	const row = new Float64Array(kept.length);
-	const sums = places.map(() => ({ held: 0, stays: 0, hidden: 0 }));
-	let total = 0;
-	for (let i = 0; i < slip.sum.weights.length; i += 1) {
-		if (slip.sum.weights[i]! < negligible) continue;
-		let mass = 0;
-		for (let k = 0; k < row.length; k += 1) {
-			let weight = slip.sum.weights[i]! * openWeights[k]!;
-			for (let j = 0; j < unseen.length; j += 1)
-				weight *= 1 - unseenSlips[j]![i]! * openUnseen[j]![k]!;
-			row[k] = weight;
-			mass += weight;
-		}
-		total += mass;
-		places.forEach((_, c) => {
-			const stays = slips[c]![i]!;
-			let held = 0;
-			let hidden = 0;
-			const [chances, left] = [openChances[c]!, openHidden[c]!];
-			for (let k = 0; k < row.length; k += 1) {
-				held += row[k]! * chances[k]!;
-				hidden += row[k]! * left[k]!;
+	if (terms.count > open.sum.weights.length / 2)
+		return predictPairs({ slip, open, slips, opens, unseenSlips, unseenOpens });
+	const s = momentsOf(slip.sum.weights, unseenSlips, terms.count, terms.ofSlips, slips);
+	const o = momentsOf(open.sum.weights, unseenOpens, terms.count, terms.ofOpenings, opens);
+	const over = (a: Float64Array, b: Float64Array): number =>
+		a.reduce((sum, value, t) => sum + value * b[t]!, 0);
+	const total = over(s.mass, o.mass);
+	return places.map((_, c) =>
+		prediction(
+			over(s.chance[c]!, o.chance[c]!) / total,
+			over(s.chance[c]!, o.mass) / total,
+			(over(s.hidden[c]!, o.mass) + over(s.chance[c]!, o.hidden[c]!)) / total
+		)
+	);
+}
+
+/** Sums over one stage's points of belief × factor of each term, alone and × P and × h(P) of each place. */
+function momentsOf(
+	weights: Float64Array,
+	unseen: readonly Float64Array[],
+	count: number,
+	factors: (chances: ArrayLike<number>) => Float64Array,
+	chances: readonly Float64Array[]
+) {
+	const empty = () => chances.map(() => new Float64Array(count));
+	const sums = { mass: new Float64Array(count), chance: empty(), hidden: empty() };
+	const here = new Float64Array(unseen.length);
+	for (let i = 0; i < weights.length; i += 1) {
+		if (weights[i]! < negligible) continue;
+		unseen.forEach((values, j) => (here[j] = values[i]!));
+		const factor = factors(here);
+		for (let t = 0; t < count; t += 1) sums.mass[t]! += weights[i]! * factor[t]!;
+		chances.forEach((values, c) => {
+			const [p, h] = [values[i]!, binaryEntropy(values[i]!)];
+			const [chance, hidden] = [sums.chance[c]!, sums.hidden[c]!];
+			for (let t = 0; t < count; t += 1) {
+				const share = weights[i]! * factor[t]!;
+				chance[t]! += share * p;
+				hidden[t]! += share * h;
 			}
-			sums[c]!.held += stays * held;
-			sums[c]!.stays += stays * mass;
-			sums[c]!.hidden += mass * binaryEntropy(stays) + stays * hidden;
 		});
 	}
-	return sums.map(({ held, stays, hidden }) =>
-		prediction(held / total, stays / total, hidden / total)
-	);
+	return sums;
 }

@@ -19,22 +19,3 @@ export function ropeTerm(slope: number, tilt: number): number {
 		throw new RangeError(`slope + tilt: ${leaning} rad is not strictly between 0 and π/2`);
 	return Math.log(Math.tan(leaning)) - Math.log(Math.tan(slope));
 }
-
-/**
- * Where a trial stands in its session, in tens of trials from the middle.
- *
- * o = (trial number − (planned number + 1)/2)/10, fixed when the plan is made.
- *
- * @param trialNumber 1 for the first trial; beyond the planned number for extra ones
- * @param plannedNumber trials planned, 1 or more
- * @returns o, no unit
- * @throws RangeError when either is not a whole number of at least 1
- * Source: derived
- * Example: orderTerm(1, 24) → -1.15
- */
-export function orderTerm(trialNumber: number, plannedNumber: number): number {
-	for (const [name, value] of Object.entries({ trialNumber, plannedNumber }))
-		if (!Number.isInteger(value) || value < 1)
-			throw new RangeError(`${name}: ${value} is not a whole number of at least 1`);
-	return (trialNumber - (plannedNumber + 1) / 2) / 10;
-}

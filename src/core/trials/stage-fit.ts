@@ -21,9 +21,11 @@ export type StageFit = Integral & {
 /**
  * With few trials the answer is mostly the starting guess, on which each trial cuts an edge much sharper than the
  * whole is wide: look closer. With none it must be the starting guess itself: reach further down, too.
+ * With more than a thousand the whole is narrow and smooth: wider steps are good to 1e-4 in log evidence.
  */
 const laying = (rows: number) => {
 	if (rows === 0) return { step: 0.6, depth: 26 };
+	if (rows > 1000) return { step: 0.95, depth: 14, coarseness: 2e-3 };
 	return rows < 12 ? { step: 0.7, depth: 20, coarseness: 1e-5 } : { step: 0.76, depth: 20 };
 };
 

@@ -76,11 +76,46 @@ function contract(
 	return scratch[0]!;
 }
 
+/** What the terms of the expansion are at one point of either stage. */
+export type UnseenTerms = {
+	/** How many; their products over both stages add up to ∏ (1 − P_j Q_j). */
+	count: number;
+	/** Slip stage's factors, from the chances of not slipping at the places. */
+	ofSlips(sticks: ArrayLike<number>): Float64Array;
+	/** Opening stage's factors, from the chances of not opening there. */
+	ofOpenings(keeps: ArrayLike<number>): Float64Array;
+};
+
+/**
+ * The expansion of ∏ (1 − P_j Q_j) over unseen trials into terms, each a factor of one stage times one of the other.
+ *
+ * By counts of identical loads, as in averageOverOpenings. Every factor is at least 0, so nothing cancels.
+ *
+ * @param places of the unseen trials
+ * @returns number of terms, and the factors of either stage at a point
+ * Source: derived
+ * Example: unseenTerms([]).count → 1
+ */
+export function unseenTerms(places: readonly Place[]): UnseenTerms {
+	const groups = groupsOf(places);
+	const count = termsIn(groups);
+	const filled = (fill: Fill) => (chances: ArrayLike<number>) => {
+		const vectors = groups.map(({ members }) => new Float64Array(members.length + 1));
+		const table = new Float64Array(count);
+		fill(groups, chances, vectors);
+		addProduct(table, vectors, 1);
+		return table;
+	};
+	return { count, ofSlips: filled(sticking), ofOpenings: filled(opening) };
+}
+
+type Fill = (groups: readonly Group[], chances: ArrayLike<number>, vectors: Float64Array[]) => void;
+
 function averageOver(
 	fit: StageFit,
 	places: readonly Place[],
-	own: (groups: readonly Group[], chances: ArrayLike<number>, vectors: Float64Array[]) => void,
-	others: typeof own
+	own: Fill,
+	others: Fill
 ): (chances: Float64Array) => number {
 	const { weights } = fit.sum;
 	const ours = places.map((place) => fit.chances(place));

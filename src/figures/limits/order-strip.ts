@@ -24,8 +24,16 @@ export function orderStrip(
 		y: y(loads[k]!),
 		check: checks[k] ?? false
 	}));
+	// Two paths of points rather than thousands of elements: the page must stay awake while they are drawn.
+	const dots = (held: boolean) =>
+		points
+			.filter(({ outcome }) => (outcome === 'held') === held)
+			.map((point) => `M${point.x.toFixed(1)} ${point.y.toFixed(1)}h0`)
+			.join('');
+	const many = trials.length > mostMarks;
 	return {
-		...{ frame, x, y, points },
+		...{ frame, x, y, points: many ? [] : points },
+		dots: many ? { held: dots(true), others: dots(false) } : undefined,
 		xTicks: linearTicks(1, Math.max(2, trials.length), (frame.right - frame.left) / 60).filter(
 			Number.isInteger
 		),

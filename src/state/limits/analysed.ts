@@ -1,6 +1,9 @@
 import type { Trial } from '#core/trials/trial.ts';
+import { orderTerm } from '#core/trials/plan/order-term.ts';
 import type { RopeSide } from '#core/trials/plan/types.ts';
+import { degreesToRadians } from '#core/units/angle.ts';
 import type { Session, Trial as TrialRecord } from '#storage/codecs/notebook/records.ts';
+import { tiltsIn } from '#storage/codecs/notebook/tilt-note.ts';
 import { capRules } from '../session/history.ts';
 import { ropeTermOf } from '../session/rope-term.ts';
 import { planOf, sessionsAt, type Pick, type Records } from './pick.ts';
@@ -32,6 +35,10 @@ export type Analysed = {
 	guessGiven: boolean;
 	/** kg; null: never said. */
 	ownMaximum: number | null;
+	/** The one target time of all sessions, s; null where there is none, or several. */
+	targetSeconds: number | null;
+	/** Friction ratios of repeated tilts, a list for each series in a session's note. */
+	tilts: number[][];
 };
 
 /** Guess and maximum as typed on the page; null where the plan's stand. */
@@ -61,12 +68,19 @@ export function analysedOf(notebook: Records, pick: Pick, typed: Typed): Analyse
 		if (kept.length === 0) continue;
 		used.push(session);
 		const bodyMassKg = session.bodyMassKg ?? person?.bodyMassKg ?? null;
-		const raw = kept.map((record) => rawTerm(record, hold?.slopeDegrees ?? null, bodyMassKg));
+		const raw = eachOnce(
+			kept,
+			({ loadKg, ropeSide, ropeDegrees }) => `${loadKg} ${ropeSide} ${ropeDegrees}`,
+			(record) => rawTerm(record, hold?.slopeDegrees ?? null, bodyMassKg)
+		);
 		ropeUnknown += raw.filter((term) => term === undefined).length;
 		const terms = raw.map((term) => term ?? 0);
 		const mean = session.meanRopeTerm ?? terms.reduce((a, b) => a + b, 0) / terms.length;
-		const planned = session.plannedTrials ?? Math.max(...kept.map(({ order }) => order));
-		const orderOf = (number: number) => (number - (planned + 1) / 2) / 10;
+		const planned =
+			session.plannedTrials ??
+			// Odd numbers are flagged in the notebook, not refused.
+			Math.max(1, ...kept.map(({ order }) => Math.ceil(order)));
+		const orderOf = (number: number) => orderTerm(number, planned);
 		kept.forEach((record, k) => {
 			const target = session.targetSeconds;
 			const short =
@@ -94,6 +108,10 @@ export function analysedOf(notebook: Records, pick: Pick, typed: Typed): Analyse
 	const last = used.at(-1);
 	const rules = capRules(notebook.plans, { ...pick, planId: last?.planId ?? null });
 	const plan = planOf(notebook, pick, last?.planId ?? null);
+	const targets = new Set(used.map(({ targetSeconds }) => targetSeconds));
+	const tilts = used.flatMap(({ note }) =>
+		tiltsIn(note).map((angles) => angles.map((angle) => Math.tan(degreesToRadians(angle))))
+	);
 	const heaviest = Math.max(0, ...trials.map(({ load }) => load));
 	const bestGuess =
 		typed.bestGuess ?? (rules.known ? rules.bestGuess : heaviest > 0 ? heaviest : 60);
@@ -103,7 +121,8 @@ export function analysedOf(notebook: Records, pick: Pick, typed: Typed): Analyse
 	const slopeDegrees = hold?.slopeDegrees ?? null;
 	return {
 		...{ pick, trials, records, sessions: used, warmUps, leftOut, early, ropeUnknown },
-		...{ leanDegrees, nextOrder, bestGuess },
+		...{ leanDegrees, nextOrder, bestGuess, tilts },
+		targetSeconds: targets.size === 1 ? [...targets][0]! : null,
 		ropeTerm: (load, side) => {
 			const record = { loadKg: load, ropeSide: side, ropeDegrees: leanDegrees };
 			const raw = rawTerm(record, slopeDegrees, bodyMassKg);
@@ -128,6 +147,16 @@ function rawTerm(
 	const of = ropeTermOf({ slopeDegrees, leanDegrees: ropeDegrees, bodyMassKg }, [hang]);
 	const term = of?.(hang);
 	return term !== undefined && Number.isFinite(term) ? term : undefined;
+}
+
+/** Computes once for all that are alike: thousands of trials share a few loads and sides. */
+function eachOnce<T, R>(list: readonly T[], keyOf: (one: T) => string, of: (one: T) => R): R[] {
+	const known = new Map<string, R>();
+	return list.map((one) => {
+		const key = keyOf(one);
+		if (!known.has(key)) known.set(key, of(one));
+		return known.get(key)!;
+	});
 }
 
 type Hung = {

@@ -1,6 +1,6 @@
 import type { BlockedBy } from '#core/trials/caps.ts';
 import type { Candidate } from '#core/trials/next-trial.ts';
-import { loadCap, type CapReason } from '#core/trials/plan/caps.ts';
+import { loadCap, overCap, type CapReason } from '#core/trials/plan/caps.ts';
 import type { RopeSide } from '#core/trials/plan/types.ts';
 import { storiesInPlay } from '#core/trials/stories-in-play.ts';
 import type { Story } from '#core/trials/trial.ts';
@@ -82,7 +82,7 @@ export function capBeyond(
 	analysed: Analysed
 ): (load: number) => BlockedBy | null {
 	const cap = wholeCap(notebook, analysed);
-	return (load) => (cap && load > cap.limit * (1 + 1e-12) ? cap.reason : null);
+	return (load) => (cap ? overCap(load, cap) : null);
 }
 
 /** Heaviest load held to the target time in anything with this grip, warm-ups too, kg. */

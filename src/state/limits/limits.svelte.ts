@@ -1,15 +1,12 @@
 import { seededRandom } from '#core/statistics/random.ts';
 import type { StoryRanges } from '#core/trials/story-ranges.ts';
-import type { AnalysisOptions, GripLimits } from '#workers/stories-messages.ts';
+import type { GripLimits } from '#workers/stories-messages.ts';
 import { analysedOf, type Analysed, type Typed } from './analysed.ts';
 import { capBeyond, hangsToCome, heaviestHeld, storyForNext, suggested } from './candidates.ts';
+import { curveLoads, optionsOf } from './options.ts';
 import { gripsAt, settledPick, type Pick, type Records } from './pick.ts';
+import { timesOf, type TimesFound } from './times.ts';
 import { Stopped, type StoriesClient } from './stories-client.ts';
-
-/** Share of goes that end by accident: fixed, since so few trials cannot show it. Judgement. */
-export const lapse = 0.02;
-/** Points of the curve between its ends. */
-const curvePoints = 57;
 
 /** What was found for one grip. */
 export type GripFound = { of: Analysed; ranges: StoryRanges; limits: GripLimits };
@@ -22,10 +19,15 @@ export class LimitsState {
 	found = $state.raw<GripFound | undefined>();
 	/** Undefined while it is not known or may not be said. */
 	next = $state.raw<Next | undefined>();
+	/** How long holds last; undefined while it is not known, or where the times do not allow an answer. */
+	times = $state.raw<TimesFound | undefined>();
 	/** This person's other grips on this hold. */
 	others = $state.raw<readonly GripFound[]>([]);
 	status = $state<'idle' | 'working' | 'done' | 'failed'>('idle');
 	failure = $state('');
+	/** What was read for what was found, and for what was finished. */
+	#foundFrom = $state.raw<readonly unknown[]>([]);
+	#doneFrom: readonly unknown[] = [];
 	#notebook: Records;
 	#client: StoriesClient;
 	#make: () => StoriesClient;
@@ -41,8 +43,10 @@ export class LimitsState {
 	readonly analysed = $derived.by(
 		() => this.pick && analysedOf(this.#notebook, this.pick, this.typed)
 	);
-	/** True while the pictures belong to an earlier state of the notebook. */
-	readonly stale = $derived(this.status === 'working' && this.found !== undefined);
+	/** Everything that the computation reads. */
+	readonly #reads = $derived.by(() => readsOf(this.#notebook, this.pick, this.typed));
+	/** True while the pictures belong to an earlier choice or an earlier state of the notebook. */
+	readonly stale = $derived(this.found !== undefined && !sameEach(this.#reads, this.#foundFrom));
 
 	choose(patch: Partial<Pick>): void {
 		const before = this.pick;
@@ -51,27 +55,37 @@ export class LimitsState {
 			this.typed = { bestGuess: null, ownMaximum: null };
 	}
 
-	/** Computes everything for what is chosen now; an earlier computation is given up. */
+	/** Computes everything for what is chosen now, unless that is what was computed last; an earlier
+	 * computation is given up. */
 	async run(): Promise<void> {
 		const analysed = this.analysed;
+		const reads = this.#reads;
+		if (this.status === 'done' && sameEach(reads, this.#doneFrom)) return;
 		const run = ++this.#run;
 		this.#client.stop();
 		if (!analysed || analysed.trials.length === 0) {
-			this.found = this.next = undefined;
+			this.found = this.next = this.times = undefined;
 			this.others = [];
-			this.status = 'done';
+			this.#finish(reads);
 			return;
 		}
 		const before = this.found?.of.pick;
 		if (before?.gripId !== analysed.pick.gripId || before.personId !== analysed.pick.personId)
-			this.found = this.next = undefined;
+			this.found = this.next = this.times = undefined;
 		this.status = 'working';
 		this.others = [];
 		try {
 			const found = await this.#grip(analysed);
 			if (run !== this.#run) return;
+			if (this.stale) this.next = this.times = undefined;
 			this.found = found;
-			this.next = await this.#nextOf(analysed, found.ranges);
+			this.#foundFrom = reads;
+			const next = await this.#nextOf(analysed, found.ranges);
+			if (run !== this.#run) return;
+			this.next = next;
+			const times = await timesOf(this.#client, analysed);
+			if (run !== this.#run) return;
+			this.times = times;
 			for (const { id } of gripsAt(this.#notebook, analysed.pick)) {
 				if (id === analysed.pick.gripId) continue;
 				const pick = { ...analysed.pick, gripId: id, sessionId: null };
@@ -81,7 +95,7 @@ export class LimitsState {
 				if (run !== this.#run) return;
 				this.others = [...this.others, grip];
 			}
-			this.status = 'done';
+			this.#finish(reads);
 		} catch (error) {
 			if (run !== this.#run || error instanceof Stopped) return;
 			this.status = 'failed';
@@ -99,6 +113,11 @@ export class LimitsState {
 		this.#run++;
 		this.#client.stop();
 		if (this.status === 'working') this.status = 'idle';
+	}
+
+	#finish(reads: readonly unknown[]): void {
+		this.#doneFrom = reads;
+		this.status = 'done';
 	}
 
 	async #grip(of: Analysed): Promise<GripFound> {
@@ -145,19 +164,23 @@ export class LimitsState {
 	}
 }
 
-export function optionsOf({ referenceLoad, bestGuess }: Analysed): AnalysisOptions {
-	return { referenceLoad, bestGuess, lapse };
+/** What the computation reads: the notebook's lists are replaced, never changed, so the same lists say the same. */
+function readsOf(notebook: Records, pick: Pick | undefined, typed: Typed): unknown[] {
+	const { people, holds, grips, plans, sessions } = notebook;
+	const trials = sessions.map(({ id }) => notebook.trialsOf(id)).filter(({ length }) => length > 0);
+	const chosen = [pick?.personId, pick?.holdId, pick?.gripId, pick?.sessionId];
+	return [
+		...chosen,
+		typed.bestGuess,
+		typed.ownMaximum,
+		people,
+		holds,
+		grips,
+		plans,
+		sessions,
+		...trials
+	];
 }
 
-/** Loads at which the curve is computed, kg: from 0.8 × the lightest to 1.1 × the heaviest tried. */
-export function curveLoads({ trials }: Tried): { from: number; to: number; loads: number[] } {
-	const tried = trials.map(({ load }) => load);
-	const [from, to] = [0.8 * Math.min(...tried), 1.1 * Math.max(...tried)];
-	const loads = Array.from({ length: curvePoints }, (_, k) =>
-		// The ends exactly, so that rounding does not put them outside.
-		k === 0 ? from : k === curvePoints - 1 ? to : from + ((to - from) * k) / (curvePoints - 1)
-	);
-	return { from, to, loads };
-}
-
-type Tried = { trials: readonly { load: number }[] };
+const sameEach = (some: readonly unknown[], others: readonly unknown[]): boolean =>
+	some.length === others.length && some.every((one, k) => one === others[k]);

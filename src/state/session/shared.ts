@@ -5,7 +5,8 @@ import { SessionLog } from './session-log.svelte.ts';
 
 /** The session on the sheet of this tab. */
 export const sharedLog = new SessionLog(sharedNotebook, {
-	now: Date.now,
+	// Asked anew each time: a clock that is set later, by the person or a test, counts.
+	now: () => Date.now(),
 	newId: randomId,
 	memory: deviceMemory
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { capReason } from '#core/trials/plan/caps.ts';
+import { loadCap, overCap } from '#core/trials/plan/caps.ts';
 import type { CapTrial } from '#core/trials/plan/caps.ts';
 import { planRefusals } from '#core/trials/plan/check-choice.ts';
 import { shuffledBlocks } from '#core/trials/plan/blocks.ts';
@@ -175,7 +175,7 @@ describe('ladder and caps are never broken', () => {
 				const trials = [...history];
 				const rules = { ownMaximum, bestGuess, adult: true, session: 1, targetSeconds: 5 };
 				for (const { load } of makePlan(choice).trials) {
-					expect(capReason(load!, trials, rules)).toBeNull();
+					expect(overCap(load!, loadCap(trials, rules))).toBeNull();
 					trials.push({ load: load!, outcome: 'held', seconds: 5, session: 1 });
 				}
 			}),
@@ -188,7 +188,7 @@ describe('ladder and caps are never broken', () => {
 		fc.assert(
 			fc.property(history, loads, loads, loads, (trials, load, ownMaximum, bestGuess) => {
 				const rules = { ownMaximum, bestGuess, adult: true, session: 1, targetSeconds: 5 };
-				if (capReason(load, trials, rules) !== null) return;
+				if (overCap(load, loadCap(trials, rules)) !== null) return;
 				const slack = 1 + 1e-9;
 				expect(load).toBeLessThanOrEqual(ownMaximum * slack);
 				const held = trials.filter(
@@ -212,7 +212,9 @@ describe('ladder and caps are never broken', () => {
 			fc.property(history, loads, loads, (trials, slip, load) => {
 				const rules = { ownMaximum: 200, bestGuess: 80, adult: true, session: 1 };
 				const slipped = { load: slip, outcome: 'slipped', session: 1 } as const;
-				expect(capReason(load, [...trials, slipped], rules)).toBe(capReason(load, trials, rules));
+				expect(overCap(load, loadCap([...trials, slipped], rules))).toBe(
+					overCap(load, loadCap(trials, rules))
+				);
 			})
 		);
 	});

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { capReason } from '#core/trials/plan/caps.ts';
+import { loadCap, overCap } from '#core/trials/plan/caps.ts';
 import type { CapTrial } from '#core/trials/plan/caps.ts';
 import { demoFile } from '#seeds/demo-notebook.generate.ts';
 import { flagsOf } from '#storage/codecs/notebook/flags.ts';
@@ -35,7 +35,7 @@ describe('the demo notebook', () => {
 		const rules = { ownMaximum, bestGuess, adult: true, session: 1, targetSeconds: 5 };
 		const done: CapTrial[] = [];
 		for (const { loadKg, outcome, seconds } of trials) {
-			expect(capReason(loadKg, done, rules)).toBeNull();
+			expect(overCap(loadKg, loadCap(done, rules))).toBeNull();
 			done.push({ load: loadKg, outcome, seconds: seconds ?? undefined, session: 1 });
 		}
 	});

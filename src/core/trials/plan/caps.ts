@@ -1,3 +1,5 @@
+import { firstShare, largestStep, rounding } from '../cap-values.ts';
+
 /** What the caps need to know of a trial: the public trial's fields that bear on them. */
 export type CapTrial = {
 	/** Net load, kg. */
@@ -23,9 +25,6 @@ export type CapRules = {
 	/** The present session; left out, the session of the last trial. */
 	session?: number;
 };
-
-/** A share of 1e-12 forgives rounding where a load stands exactly on a cap. */
-const TOLERANCE = 1 + 1e-12;
 
 /**
  * Says how heavy the next hang in this grip may be at most, and which rule says so.
@@ -66,8 +65,8 @@ export function loadCap(
 	const held = trials.filter((trial) => isHeld(trial, rules.targetSeconds)).map((t) => t.load);
 	caps.push(
 		held.length > 0
-			? { limit: 1.1 * Math.max(...held), reason: 'step' }
-			: { limit: rules.bestGuess / 2, reason: 'first-trial' }
+			? { limit: largestStep * Math.max(...held), reason: 'step' }
+			: { limit: firstShare * rules.bestGuess, reason: 'first-trial' }
 	);
 	return caps.reduce((lowest, cap) => (cap.limit < lowest.limit ? cap : lowest));
 }
@@ -76,20 +75,16 @@ export function loadCap(
  * Says which rule blocks a load, or null when none does.
  *
  * @param load net load asked for, kg, above 0
- * @param trials as for `loadCap`
- * @param rules as for `loadCap`
- * @returns the rule with the lowest cap, or null
- * @throws RangeError as `loadCap`
+ * @param cap from `loadCap`, kg
+ * @returns the cap's rule where the load lies above it, or null
  * Source: derived
- * Example: 45 kg after one hang held at 40 kg → 'step'
+ * Example: 45 kg against { limit: 44, reason: 'step' } → 'step'
  */
-export function capReason(
+export function overCap(
 	load: number,
-	trials: readonly CapTrial[],
-	rules: CapRules
+	{ limit, reason }: { limit: number; reason: CapReason }
 ): CapReason | null {
-	const { limit, reason } = loadCap(trials, rules);
-	return load <= limit * TOLERANCE ? null : reason;
+	return load <= limit * rounding ? null : reason;
 }
 
 function isHeld(trial: CapTrial, targetSeconds: number | undefined): boolean {

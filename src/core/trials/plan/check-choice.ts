@@ -1,4 +1,5 @@
-import { loadCap } from './caps.ts';
+import { largestStep } from '../cap-values.ts';
+import { loadCap, overCap } from './caps.ts';
 import type { CapReason } from './caps.ts';
 import type { PlanChoice } from './types.ts';
 
@@ -43,7 +44,7 @@ export function checkChoice(choice: PlanChoice): void {
 		if (choice.grips.length !== 1 || choice.grips[0]!.loads.length !== 1) {
 			throw new RangeError('loads are several; up-and-down starts from 1 load with 1 grip');
 		}
-		if (!(choice.step > 0 && choice.step <= 0.1)) {
+		if (!(choice.step > 0 && choice.step <= largestStep - 1)) {
 			throw new RangeError(`step is ${choice.step}; it must be above 0 and at most 0.1`);
 		}
 	}
@@ -74,7 +75,7 @@ export function planRefusals(choice: PlanChoice): Refusal[] {
 		const found = loadCap([...history, climbed], rules);
 		const cap = pain && choice.adult ? { limit: 0, reason: 'pain' as const } : found;
 		return loadsOf(choice, grip, loads)
-			.filter((load) => load > cap.limit * (1 + 1e-12))
+			.filter((load) => overCap(load, cap) !== null)
 			.map((load) => ({ grip, load, ...cap }));
 	});
 }

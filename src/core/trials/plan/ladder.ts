@@ -1,3 +1,5 @@
+import { largestStep } from '../cap-values.ts';
+
 /**
  * Lays out the warm-up: loads that climb in steps of at most 10 % to the plan's heaviest load.
  *
@@ -22,7 +24,7 @@ export function warmUpLadder(heaviest: number, from: number, increment: number):
 	const rungs: number[] = [];
 	for (let load = Math.min(from, heaviest); load < heaviest;) {
 		rungs.push(load);
-		const next = load * 1.1;
+		const next = load * largestStep;
 		// 1e-9 keeps 44.000000000000004 from costing a whole plate.
 		const plates = increment > 0 ? Math.floor(next / increment + 1e-9) * increment : next;
 		load = plates > load && plates <= next ? plates : next;

@@ -1,3 +1,4 @@
+import { firstShare } from '../cap-values.ts';
 import { abba } from './abba.ts';
 import { shuffledBlocks } from './blocks.ts';
 import type { Row } from './blocks.ts';
@@ -97,7 +98,7 @@ function ladderOf(choice: PlanChoice, grip: PlanChoice['grips'][number]): Planne
 		session: choice.session
 	});
 	const heaviest = Math.max(...loadsOf(choice, grip.grip, grip.loads));
-	const from = Math.min(grip.bestGuess / 2, limit);
+	const from = Math.min(firstShare * grip.bestGuess, limit);
 	// Not analysed, so the plainest pull; a rope fixed to one side stays there.
 	const sides = new Set(choice.ropeSides);
 	const ropeSide = sides.size === 1 ? choice.ropeSides[0]! : 'plumb';

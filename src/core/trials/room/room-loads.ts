@@ -1,5 +1,5 @@
 import { requireAllowed } from '../../units/allowed-range.ts';
-import { largestStep } from '../caps.ts';
+import { largestStep } from '../cap-values.ts';
 
 /** How a go ended. */
 export type RoomOutcome = 'held' | 'slipped' | 'opened' | 'stopped' | 'pain';

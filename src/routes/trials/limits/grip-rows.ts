@@ -1,7 +1,8 @@
 import { openingReach, slipReach } from '#figures/limits/limit-words.ts';
 import { readable } from '#figures/limits/story-words.ts';
 import type { GripRows, LimitRow } from '#figures/limits/two-limits.ts';
-import { curveLoads, type GripFound } from '#state/limits/limits.svelte.ts';
+import type { GripFound } from '#state/limits/limits.svelte.ts';
+import { curveLoads } from '#state/limits/options.ts';
 
 /** Both limits of a grip for the picture and the words: each only as far as the trials reach. */
 export function gripRows(name: string, { of, ranges, limits }: GripFound): GripRows {

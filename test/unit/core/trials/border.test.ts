@@ -3,17 +3,16 @@ import { fitBinary } from '#core/statistics/fit-binary.ts';
 import { fitSurvival } from '#core/statistics/fit-survival.ts';
 import { nextTrial } from '#core/trials/next-trial.ts';
 import { openingLimit } from '#core/trials/opening-limit.ts';
-import { orderTerm, ropeTerm } from '#core/trials/rope-term.ts';
+import { ropeTerm } from '#core/trials/rope-term.ts';
 import { storyEvidence } from '#core/trials/story-evidence.ts';
 import type { Trial } from '#core/trials/trial.ts';
-import { warmUpLadder } from '#core/trials/warm-up-ladder.ts';
 import { within } from '#test/within.ts';
 
 const degree = Math.PI / 180;
 const trial: Trial = { load: 60, outcome: 'held', order: 0, ropeTerm: 0 };
 const options = { referenceLoad: 60, bestGuess: 80 };
 
-describe('rope and order terms', () => {
+describe('rope terms', () => {
 	test('5° at 30° of slope raise the demand by ln 1.2128', () => {
 		within(
 			ropeTerm(30 * degree, 5 * degree),
@@ -37,28 +36,6 @@ describe('rope and order terms', () => {
 	])('slope %d, tilt %d is refused', (slope, tilt, field) => {
 		expect(() => ropeTerm(slope, tilt)).toThrow(RangeError);
 		expect(() => ropeTerm(slope, tilt)).toThrow(new RegExp(`^${field}:`));
-	});
-	test('order runs from minus to plus, in tens', () => {
-		within(orderTerm(1, 24), -1.15, { absolute: 1e-12 });
-		within(orderTerm(24, 24), 1.15, { absolute: 1e-12 });
-		expect(() => orderTerm(0, 24)).toThrow(/^trialNumber: 0/);
-	});
-});
-
-describe('the warm-up ladder', () => {
-	test.each([
-		{ heaviest: 80, bestGuess: 90 },
-		{ heaviest: 80, bestGuess: 90, increment: 2.5 },
-		{ heaviest: 30, bestGuess: 90 },
-		{ heaviest: 21, bestGuess: 20, increment: 5 }
-	])('%o climbs by at most a tenth and ends at the top', (o) => {
-		const rungs = warmUpLadder(o);
-		expect(rungs[0]!).toBeLessThanOrEqual(0.5 * o.bestGuess + 1e-9);
-		within(rungs[rungs.length - 1]!, o.heaviest, { relative: 1e-12 });
-		rungs.slice(1).forEach((rung, k) => {
-			expect(rung).toBeGreaterThan(rungs[k]!);
-			expect(rung / rungs[k]!).toBeLessThanOrEqual(1.1 + 1e-9);
-		});
 	});
 });
 

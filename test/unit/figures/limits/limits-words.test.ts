@@ -13,7 +13,7 @@ import { openingReach, reachWords, slipReach } from '#figures/limits/limit-words
 import { orderStrip } from '#figures/limits/order-strip.ts';
 import { leftOutWords, readable, storyWords, verdictWords } from '#figures/limits/story-words.ts';
 import { twoLimits } from '#figures/limits/two-limits.ts';
-import { curveLoads } from '#state/limits/limits.svelte.ts';
+import { curveLoads } from '#state/limits/options.ts';
 
 const options = { referenceLoad: 50, bestGuess: 70, lapse: 0.02 };
 

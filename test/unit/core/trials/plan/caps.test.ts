@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { capReason, loadCap } from '#core/trials/plan/caps.ts';
+import { loadCap, overCap } from '#core/trials/plan/caps.ts';
 import type { CapTrial } from '#core/trials/plan/caps.ts';
 import { within } from '#test/within.ts';
 
@@ -14,15 +14,15 @@ const hang = (load: number, outcome: CapTrial['outcome'], more: Partial<CapTrial
 describe('load caps', () => {
 	test('nothing held yet: half the best guess', () => {
 		expect(loadCap([], rules)).toEqual({ limit: 40, reason: 'first-trial' });
-		expect(capReason(40, [], rules)).toBeNull();
-		expect(capReason(40.01, [], rules)).toBe('first-trial');
+		expect(overCap(40, loadCap([], rules))).toBeNull();
+		expect(overCap(40.01, loadCap([], rules))).toBe('first-trial');
 	});
 
 	test('at most 10 % above the heaviest load held to the target time', () => {
 		const trials = [hang(40, 'held', { seconds: 5 }), hang(50, 'held', { seconds: 4.9 })];
 		within(loadCap(trials, rules).limit, 44, { relative: 1e-12 });
-		expect(capReason(44, trials, rules)).toBeNull();
-		expect(capReason(44.1, trials, rules)).toBe('step');
+		expect(overCap(44, loadCap(trials, rules))).toBeNull();
+		expect(overCap(44.1, loadCap(trials, rules))).toBe('step');
 	});
 
 	test('a held trial of an earlier session counts, its openings do not', () => {
@@ -51,7 +51,7 @@ describe('load caps', () => {
 	test('pain, or a person not marked adult, ends suggestions', () => {
 		const pain = hang(20, 'stopped', { reason: 'pain' });
 		expect(loadCap([pain], rules)).toEqual({ limit: 0, reason: 'pain' });
-		expect(capReason(1, [pain], rules)).toBe('pain');
+		expect(overCap(1, loadCap([pain], rules))).toBe('pain');
 		expect(loadCap([{ ...pain, session: 0 }], rules).reason).not.toBe('pain');
 		expect(loadCap([], { ...rules, adult: false })).toEqual({ limit: 0, reason: 'adult' });
 	});

@@ -16,6 +16,24 @@ describe('designs', () => {
 		expect(() => warmUpLadder(NaN, 1, 1)).toThrow(/heaviest is NaN/);
 	});
 
+	test.each([
+		[80, 45, 0],
+		[80, 45, 2.5],
+		[30, 45, 0.5],
+		[21, 10, 5]
+	])(
+		'to %d from %d kg by plates of %d, each rung is at most a tenth up',
+		(heaviest, from, plates) => {
+			const rungs = warmUpLadder(heaviest, from, plates);
+			expect(rungs[0]!).toBeLessThanOrEqual(from);
+			expect(rungs.at(-1)).toBe(heaviest);
+			rungs.slice(1).forEach((rung, k) => {
+				expect(rung).toBeGreaterThan(rungs[k]!);
+				expect(rung / rungs[k]!).toBeLessThanOrEqual(1.1 + 1e-9);
+			});
+		}
+	);
+
 	test('a ladder in doubling distance takes nine rungs without plates', () => {
 		// ln 2 / ln 1.1 = 7.27: eight steps.
 		expect(warmUpLadder(80, 40, 0)).toHaveLength(9);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { largestStep } from '#core/trials/caps.ts';
+import { largestStep } from '#core/trials/cap-values.ts';
 import { leastStep, roomLoads, stillAllowed } from '#core/trials/room/room-loads.ts';
 import { within } from '#test/within.ts';
 
