@@ -89,6 +89,26 @@ test('a field says what is allowed, keeps what was typed, and marks the picture 
 	await expect(page.getByText('the pictures keep the last good values')).toHaveCount(0);
 });
 
+test('a message goes with its text: when the value comes from elsewhere, and with the page', async ({
+	page
+}) => {
+	const stale = page.getByText('the pictures keep the last good values');
+	await page.goto('');
+	await slope(page).fill('steep');
+	await expect(stale).toBeVisible();
+	await page.getByRole('slider', { name: 'Hold slope, slider' }).press('ArrowUp');
+	await expect(stale).toHaveCount(0);
+	await expect(page.getByRole('alert')).toHaveCount(0);
+
+	await slope(page).fill('steep');
+	await expect(stale).toBeVisible();
+	await page.getByRole('navigation', { name: 'Pages' }).getByText('Compare').click();
+	await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+	await page.getByRole('navigation', { name: 'Pages' }).getByText('Explore').click();
+	await expect(verdict(page)).toContainText('At 70 kg');
+	await expect(stale).toHaveCount(0);
+});
+
 test('a damaged link gives plain words and the nearest sensible set-up', async ({ page }) => {
 	await page.goto('?v=1&slope=400&mu=abc&law=magic&colour=red');
 	await expect(page.getByText('outside -15 to 60; 60 is used')).toBeVisible();
