@@ -1,28 +1,10 @@
 /** Stands for a value that no number describes; callers with something better to say, say it. */
 const none = '–';
-const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';
-
-function raised(exponent: number): string {
-	const digits = [...String(Math.abs(exponent))].map((digit) => superscripts[Number(digit)]);
-	return (exponent < 0 ? '⁻' : '') + digits.join('');
-}
 
 function plain(value: number): string {
 	const [whole = '0', part] = Math.abs(value).toString().split('.');
 	const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, '\u202f') : whole;
 	return (value < 0 ? '−' : '') + grouped + (part ? `.${part}` : '');
-}
-
-/**
- * A number in at most three significant digits, with a true minus sign and thin-spaced thousands;
- * very large and very small ones as a power of ten. NaN and the infinities become a dash.
- */
-export function formatThreeDigits(value: number): string {
-	if (!Number.isFinite(value)) return none;
-	const [mantissa, exponent] = value.toExponential(2).split('e').map(Number) as [number, number];
-	if (mantissa === 0) return '0';
-	if (exponent >= -4 && exponent < 6) return plain(Number(value.toPrecision(3)));
-	return `${plain(mantissa)} × 10${raised(exponent)}`;
 }
 
 /** A tick's value: round already, so only the rounding noise of its making is cut off. */

@@ -14,8 +14,9 @@ export function formatNumber(
 	value: number,
 	options: { digits?: number; fixed?: number } = {}
 ): string {
-	if (!Number.isFinite(value)) return '–';
 	const rounded = Number(value.toPrecision(options.digits ?? 3));
+	// The largest numbers of all round up past what a number can hold.
+	if (!Number.isFinite(rounded)) return '–';
 	const text =
 		options.fixed === undefined ? plain(Math.abs(rounded)) : Math.abs(value).toFixed(options.fixed);
 	return value < 0 && Number(text) !== 0 ? `−${text}` : text;

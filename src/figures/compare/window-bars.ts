@@ -1,7 +1,7 @@
 import type { Interval } from '#core/types.ts';
 import { massText, massIn, type MassUnit } from '#core/units/mass-text.ts';
 import type { Box, Frame } from '#plot/box.ts';
-import { formatThreeDigits } from '#plot/format.ts';
+import { formatNumber } from '#core/units/format-number.ts';
 import { placeLabels, type LabelRequest } from '#plot/place-labels.ts';
 import { linearScale, type Scale } from '#plot/scales.ts';
 import { textWidth } from '#plot/text-width.ts';
@@ -61,7 +61,7 @@ export function windowBars(view: BarsView) {
 			label: 'net load, times own body mass',
 			domain: [least, Math.min(most, 2.2)] as const,
 			of: (kilograms: number, { bodyMass }: Bar) => kilograms / bodyMass,
-			text: (kilograms: number, { bodyMass }: Bar) => `${formatThreeDigits(kilograms / bodyMass)} ×`
+			text: (kilograms: number, { bodyMass }: Bar) => `${formatNumber(kilograms / bodyMass)} ×`
 		}
 	].map((panel, i) => {
 		const top = i * half + 6;
@@ -148,7 +148,7 @@ export function barsWords({ bars, massUnit }: Pick<BarsView, 'bars' | 'massUnit'
 			const holds = bar.window
 				.map(
 					({ from, to }) =>
-						`${massText(from, massUnit)} to ${massText(to, massUnit)} (${formatThreeDigits(from / bar.bodyMass)} to ${formatThreeDigits(to / bar.bodyMass)} times body mass)`
+						`${massText(from, massUnit)} to ${massText(to, massUnit)} (${formatNumber(from / bar.bodyMass)} to ${formatNumber(to / bar.bodyMass)} times body mass)`
 				)
 				.join(' and ');
 			const what = holds ? `holds from ${holds}` : 'holds no load in this range';

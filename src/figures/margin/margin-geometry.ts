@@ -5,7 +5,7 @@ import type { Point } from '#plot/point.ts';
 import { clipToHeights, lineLength, simplify } from '#plot/polyline.ts';
 import { linearScale, logScale, type Scale } from '#plot/scales.ts';
 import { linearTicks, ratioDomain, ratioTicks } from '#plot/ticks.ts';
-import { massToScreen } from '../region/mass-unit.ts';
+import { massIn } from '#core/units/mass-text.ts';
 import type { MassUnit } from '../region/types.ts';
 import type { MarginPoint, MarginSeries } from './types.ts';
 
@@ -50,7 +50,7 @@ export function marginGeometry(view: MarginView): MarginGeometry {
 		right: Math.max(width - around.right, around.left + 40),
 		bottom: Math.max(height - around.bottom, around.top + windowStrip + 40)
 	};
-	const perUnit = massToScreen(1, massUnit);
+	const perUnit = massIn(1, massUnit);
 	const [from, to] = [load.from * perUnit, load.to * perUnit];
 	const x = linearScale([from, to], [frame.left, frame.right]);
 	const margins = series.flatMap(({ points }) => points.map(({ margin }) => margin));

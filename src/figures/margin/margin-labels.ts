@@ -1,11 +1,12 @@
 import type { Box } from '#plot/box.ts';
-import { formatRatioTick, formatThreeDigits, withUnit } from '#plot/format.ts';
+import { formatNumber } from '#core/units/format-number.ts';
+import { formatRatioTick, withUnit } from '#plot/format.ts';
 import { alongLine, aroundPoint } from '#plot/label-candidates.ts';
 import { placeLabels, type LabelRequest, type PlacedLabel } from '#plot/place-labels.ts';
 import type { Point } from '#plot/point.ts';
 import { lineLength, placesAlong } from '#plot/polyline.ts';
 import { textWidth } from '#plot/text-width.ts';
-import { massToScreen } from '../region/mass-unit.ts';
+import { massIn } from '#core/units/mass-text.ts';
 import type { MassUnit } from '../region/types.ts';
 import { windowStrip, type DrawnSeries, type MarginGeometry } from './margin-geometry.ts';
 import type { MarginPoint, MarginSeries } from './types.ts';
@@ -23,7 +24,7 @@ const level = (text: string, cx: number, cy: number): Box => ({
 
 /** A net-load range in the screen's unit: "37.1–63.6 kg". */
 export function rangeText(from: number, to: number, unit: MassUnit): string {
-	const [a, b] = [from, to].map((kg) => formatThreeDigits(massToScreen(kg, unit)));
+	const [a, b] = [from, to].map((kg) => formatNumber(massIn(kg, unit)));
 	return withUnit(`${a}–${b}`, unit);
 }
 
@@ -54,10 +55,10 @@ export function marginLabels(
 	const ask = (id: string, text: string, candidates: Box[], always = false) =>
 		requests.push({ id, text, candidates, always });
 
-	const shown = massToScreen(point.netMass, massUnit);
+	const shown = massIn(point.netMass, massUnit);
 	const outside = shown < x.domain[0] - 1e-9 || shown > x.domain[1] + 1e-9;
 	const youText = outside
-		? `you, off this picture: ${withUnit(formatThreeDigits(shown), massUnit)}`
+		? `you, off this picture: ${withUnit(formatNumber(shown), massUnit)}`
 		: 'you are here';
 	const floor = frame.bottom - windowStrip;
 	const spots = [0.03, 0.97, 0.12, 0.88, 0.22, 0.78, 0.35, 0.65, 0.5];
@@ -69,7 +70,7 @@ export function marginLabels(
 	ask('you', youText, besideYou, true);
 
 	for (const { kind, margin, place } of markers) {
-		const text = formatThreeDigits(margin);
+		const text = formatNumber(margin);
 		const candidates = [4, 9].flatMap((gap) =>
 			aroundPoint(place, sizeOf(text), markerRadius + gap)
 		);

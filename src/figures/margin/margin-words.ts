@@ -1,6 +1,7 @@
 import type { Interval } from '#core/types.ts';
-import { formatThreeDigits, withUnit } from '#plot/format.ts';
-import { massToScreen } from '../region/mass-unit.ts';
+import { formatNumber } from '#core/units/format-number.ts';
+import { withUnit } from '#plot/format.ts';
+import { massIn } from '#core/units/mass-text.ts';
 import type { MassUnit } from '../region/types.ts';
 import { rangeText } from './margin-labels.ts';
 import type { MarginPoint, MarginSeries } from './types.ts';
@@ -8,7 +9,7 @@ import type { MarginPoint, MarginSeries } from './types.ts';
 function marginWords(name: string, margin: number): string {
 	if (margin === Infinity) return `there is no ${name} limit`;
 	if (Number.isNaN(margin)) return `the ${name} margin is not known`;
-	return `the ${name} margin is ${formatThreeDigits(margin)}`;
+	return `the ${name} margin is ${formatNumber(margin)}`;
 }
 
 /** Everything the margin figure shows, for those who do not see it. */
@@ -20,7 +21,7 @@ export function marginAltText(o: {
 	window: readonly Interval[];
 }): string {
 	const { series, load, massUnit, point, window } = o;
-	const here = withUnit(formatThreeDigits(massToScreen(point.netMass, massUnit)), massUnit);
+	const here = withUnit(formatNumber(massIn(point.netMass, massUnit)), massUnit);
 	const holds = window.map(({ from, to }) => rangeText(from, to, massUnit)).join(' and ');
 	const others = series.filter(({ kind }) => kind === 'other').map(({ label }) => label);
 	return [

@@ -5,7 +5,7 @@ import type { Point } from '#plot/point.ts';
 import { lineLength, nearestOnLine, simplify } from '#plot/polyline.ts';
 import { linearScale, type Scale } from '#plot/scales.ts';
 import { linearTicks } from '#plot/ticks.ts';
-import { massToScreen } from './mass-unit.ts';
+import { massIn } from '#core/units/mass-text.ts';
 import { regionShape, type RegionShape } from './region-shape.ts';
 import type { MassUnit, Region, RegionAxisView, RegionOverlay, RegionPoint } from './types.ts';
 
@@ -70,10 +70,10 @@ export function regionGeometry(view: RegionView): RegionGeometry {
 		bottom: Math.max(height - around.bottom, around.top + 40)
 	};
 	const [from, to] = axisRange(region).map(axis.toScreen) as [number, number];
-	const heights = [load.from, load.to].map((m) => massToScreen(m, massUnit)) as [number, number];
+	const heights = [load.from, load.to].map((m) => massIn(m, massUnit)) as [number, number];
 	const x = linearScale([from, to], [frame.left, frame.right]);
 	const y = linearScale(heights, [frame.bottom, frame.top]);
-	const perUnit = massToScreen(1, massUnit);
+	const perUnit = massIn(1, massUnit);
 	const place = (point: RegionPoint): Point => [
 		x(axis.toScreen(point.value)),
 		y(point.netMass * perUnit)

@@ -1,10 +1,11 @@
 import type { Limit } from '#core/types.ts';
 import type { Box } from '#plot/box.ts';
-import { formatThreeDigits, withUnit } from '#plot/format.ts';
+import { formatNumber } from '#core/units/format-number.ts';
+import { withUnit } from '#plot/format.ts';
 import { aroundPoint } from '#plot/label-candidates.ts';
 import { placeLabels, type LabelRequest, type PlacedLabel } from '#plot/place-labels.ts';
 import type { Point } from '#plot/point.ts';
-import { massToScreen } from './mass-unit.ts';
+import { massIn } from '#core/units/mass-text.ts';
 import type { DrawnEdge, DrawnOverlay, RegionGeometry } from './region-geometry.ts';
 import { beside, beyond, cornersOf, sizeOf, withinArea } from './region-label-places.ts';
 import type { MassUnit, RegionBand, RegionPoint } from './types.ts';
@@ -46,7 +47,7 @@ export function regionLabels({ geometry, point, massUnit, band }: RegionLabelInp
 	const lines = [...edges, ...overlays.flatMap((overlay) => overlay.lines)].map((e) => e.line);
 	const boxes = [square(you, pointRadius + 1)];
 	for (const crossing of crossings) boxes.push(square(crossing.place, crossingRadius + 1));
-	const mass = (kg: number) => withUnit(formatThreeDigits(massToScreen(kg, massUnit)), massUnit);
+	const mass = (kg: number) => withUnit(formatNumber(massIn(kg, massUnit)), massUnit);
 	const request = (id: string, text: string, candidates: LabelRequest['candidates']) => ({
 		...{ id, text, candidates }
 	});

@@ -1,6 +1,7 @@
 import type { Interval } from '#core/types.ts';
-import { formatThreeDigits, withUnit } from '#plot/format.ts';
-import { massToScreen } from './mass-unit.ts';
+import { formatNumber } from '#core/units/format-number.ts';
+import { withUnit } from '#plot/format.ts';
+import { massText } from '#core/units/mass-text.ts';
 import { axisRange } from './region-geometry.ts';
 import type { MassUnit, Region, RegionAxisView, RegionOverlay, RegionPoint } from './types.ts';
 
@@ -12,11 +13,8 @@ type Spoken = {
 	point: RegionPoint;
 };
 
-export const massText = (kilograms: number, unit: MassUnit) =>
-	withUnit(formatThreeDigits(massToScreen(kilograms, unit)), unit);
-
 export const axisText = (value: number, axis: RegionAxisView) =>
-	withUnit(formatThreeDigits(axis.toScreen(value)), axis.unit);
+	withUnit(formatNumber(axis.toScreen(value)), axis.unit);
 
 /** The window of the drawn column that lies nearest to an axis value. */
 export function intervalsNear(region: Region, value: number): Interval[] {

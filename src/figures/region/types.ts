@@ -1,3 +1,4 @@
+import type { MassUnit } from '#core/units/mass-text.ts';
 import type { Interval } from '#core/types.ts';
 
 /** What the core's `holdingRegion` returns: the window at each axis value (SI), and where it changes. */
@@ -28,4 +29,4 @@ export type RegionOverlay = { label: string; region: Region };
 /** A range of net mass, kg, drawn beside the point: for example what trials say of a limit. */
 export type RegionBand = { label: string; from: number; to: number };
 
-export type MassUnit = 'kg' | 'lb';
+export type { MassUnit };

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { massFromScreen, massToScreen } from '#figures/region/mass-unit.ts';
+import { massFrom, massIn } from '#core/units/mass-text.ts';
 import { moveByKey } from '#figures/region/move-by-key.ts';
 import { regionGeometry, type RegionView } from '#figures/region/region-geometry.ts';
 import { pointRadius, regionLabels, shownPoint } from '#figures/region/region-labels.ts';
@@ -188,8 +188,8 @@ describe('keys', () => {
 
 	test('kilograms and pounds', () => {
 		// The international pound of 1959: 0.45359237 kg exactly.
-		within(massToScreen(45.359237, 'lb'), 100, { relative: 1e-12 });
-		within(massFromScreen(100, 'lb'), 45.359237, { relative: 1e-12 });
-		expect(massToScreen(70, 'kg')).toBe(70);
+		within(massIn(45.359237, 'lb'), 100, { relative: 1e-12 });
+		within(massFrom(100, 'lb'), 45.359237, { relative: 1e-12 });
+		expect(massIn(70, 'kg')).toBe(70);
 	});
 });
