@@ -35,6 +35,8 @@ export const test = base.extend<{ clean: void }>({
 		const goto = page.goto.bind(page);
 		page.goto = async (url, options) => {
 			const response = await goto(url, options);
+			// Who waits for the first bytes alone has something else in mind.
+			if (options?.waitUntil === 'commit') return response;
 			const asleep = page.locator('[data-live="false"]');
 			for (let x = 1; (await asleep.count()) > 0; x = (x % 9) + 1) {
 				await page.mouse.move(x, 1);
