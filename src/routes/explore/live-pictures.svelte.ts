@@ -34,7 +34,9 @@ function fits(place: Element): boolean {
  * stills in the page do not fit the window.
  */
 export class LivePictures {
-	drawings = $state.raw<typeof import('./drawings.ts')>();
+	/** The pictures that can be drawn anew by now. */
+	drawings = $state.raw<Partial<typeof import('./drawings.ts')>>({});
+	readonly all = $derived(Object.keys(this.drawings).length === 3);
 
 	#fetching = false;
 	/** Where the pictures stand. */
@@ -61,16 +63,26 @@ export class LivePictures {
 		if (this.#fetching) return;
 		this.#fetching = true;
 		try {
-			const drawings = await import('./drawings.ts');
-			const place = this.#handles().findIndex((handle) => handle === document.activeElement);
-			this.drawings = drawings;
-			await tick();
-			// Whoever stood on a handle of a still stands on the same handle of the picture.
-			if (place >= 0) this.#handles()[place]?.focus();
+			const { HoldingRegion, FreeBodyDiagram, MarginCurve } = await import('./drawings.ts');
+			// One at a time, so that no single task holds up a drag.
+			await this.#put({ HoldingRegion });
+			await this.#put({ FreeBodyDiagram });
+			await this.#put({ MarginCurve });
 		} catch {
 			// Not to be had just now; the next sign asks again.
 			this.#fetching = false;
 		}
+	}
+
+	async #put(drawing: LivePictures['drawings']): Promise<void> {
+		const place = this.#handles().findIndex((handle) => handle === document.activeElement);
+		this.drawings = { ...this.drawings, ...drawing };
+		await tick();
+		// Whoever stood on a handle of a still stands on the same handle of the picture.
+		const handle = this.#handles()[place];
+		if (handle !== document.activeElement) handle?.focus();
+		// After the next paint, with nothing else in hand.
+		await new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
 	}
 
 	/** The handles in sight; of the stills, one window's alone is. */
