@@ -36,7 +36,7 @@ function fits(place: Element): boolean {
 export class LivePictures {
 	/** The pictures that can be drawn anew by now. */
 	drawings = $state.raw<Partial<typeof import('./drawings.ts')>>({});
-	readonly all = $derived(Object.keys(this.drawings).length === 3);
+	readonly all = $derived(this.drawings.MarginCurve !== undefined);
 
 	#fetching = false;
 	/** Where the pictures stand. */
@@ -63,11 +63,12 @@ export class LivePictures {
 		if (this.#fetching) return;
 		this.#fetching = true;
 		try {
-			const { HoldingRegion, FreeBodyDiagram, MarginCurve } = await import('./drawings.ts');
+			const { HoldingRegion, FreeBodyDiagram, MarginCurve, marginSeries } =
+				await import('./drawings.ts');
 			// One at a time, so that no single task holds up a drag.
 			await this.#put({ HoldingRegion });
 			await this.#put({ FreeBodyDiagram });
-			await this.#put({ MarginCurve });
+			await this.#put({ MarginCurve, marginSeries });
 		} catch {
 			// Not to be had just now; the next sign asks again.
 			this.#fetching = false;

@@ -34,7 +34,7 @@ function still(
  * browser loads. A narrow window shows the region first, so only that is drawn for it.
  */
 export function stillsOf(drawings: typeof import('./drawings.ts')) {
-	const { HoldingRegion, FreeBodyDiagram, MarginCurve } = drawings;
+	const { HoldingRegion, FreeBodyDiagram, MarginCurve, marginSeries } = drawings;
 	const everyWindow = ['narrow', 'wide', 'low'] as const;
 	const broadWindows = ['wide', 'low'] as const;
 	return {
@@ -42,7 +42,9 @@ export function stillsOf(drawings: typeof import('./drawings.ts')) {
 			everyWindow.map((at) => still(at, HoldingRegion, props, sizes[at].region)).join(''),
 		forces: (props: object) =>
 			broadWindows.map((at) => still(at, FreeBodyDiagram, props, sizes[at].forces)).join(''),
-		margin: (props: object) =>
-			broadWindows.map((at) => still(at, MarginCurve, props, sizes[at].margin)).join('')
+		margin: (props: object, results: Parameters<typeof marginSeries>[0]) => {
+			const given = { ...props, series: marginSeries(results) };
+			return broadWindows.map((at) => still(at, MarginCurve, given, sizes[at].margin)).join('');
+		}
 	};
 }
