@@ -1,8 +1,8 @@
 import { afterNavigate, goto } from '$app/navigation';
-import { onDestroy } from 'svelte';
 import type { SetupState } from '#state/setup/setup.svelte.ts';
 import { writeLink } from '#storage/codecs/link.ts';
 import { joined, queryOf, without } from './own-numbers.ts';
+import { whenSettled } from './when-settled.svelte.ts';
 
 /** What a page keeps in its address beside the shared set-up. */
 export type OwnAddress = {
@@ -24,9 +24,6 @@ export function forgetProblems(setup: SetupState): void {
  * component is made. A link that carries nothing keeps the set-up that is there.
  */
 export function shareAddressWith(setup: SetupState, own: OwnAddress): void {
-	// Text that could not be used leaves with the fields it stood in.
-	onDestroy(() => forgetProblems(setup));
-
 	let arrived = false;
 	/** What the address says already, in our own spelling. */
 	let said: string | undefined;
@@ -44,12 +41,7 @@ export function shareAddressWith(setup: SetupState, own: OwnAddress): void {
 		said = whole();
 	});
 
-	// A finished change is one step of the browser's history; a drag is not a hundred.
-	$effect(() => {
-		const query = whole();
-		const timer = setTimeout(() => keep(query), 400);
-		return () => clearTimeout(timer);
-	});
+	whenSettled(whole, keep, 400);
 
 	function keep(query: string) {
 		const replaceState = arrived && location.search === '';

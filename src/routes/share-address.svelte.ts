@@ -1,6 +1,7 @@
-import { afterNavigate, beforeNavigate, goto } from '$app/navigation';
+import { afterNavigate, goto } from '$app/navigation';
 import type { SetupState } from '#state/setup/setup.svelte.ts';
 import { readLink, writeLink } from '#storage/codecs/link.ts';
+import { whenSettled } from './when-settled.svelte.ts';
 
 /**
  * Makes the address say the set-up, on any page that shares it. Call while a page's component is made.
@@ -8,10 +9,6 @@ import { readLink, writeLink } from '#storage/codecs/link.ts';
  */
 export function shareAddress(setup: SetupState): void {
 	let arrived = false;
-	let timer: ReturnType<typeof setTimeout> | undefined;
-
-	// Someone who follows a link meanwhile is not called back.
-	beforeNavigate(() => clearTimeout(timer));
 
 	afterNavigate(({ type }) => {
 		// Our own writing of the address needs no reading back.
@@ -20,12 +17,7 @@ export function shareAddress(setup: SetupState): void {
 		if (location.search !== '' || type !== 'link') setup.open(location.search);
 	});
 
-	// A finished change is one step of the browser's history; a drag is not a hundred.
-	$effect(() => {
-		const query = writeLink(setup.current);
-		timer = setTimeout(() => keep(query), 400);
-		return () => clearTimeout(timer);
-	});
+	whenSettled(() => writeLink(setup.current), keep, 400);
 
 	function keep(query: string) {
 		const replaceState = arrived && location.search === '';

@@ -100,3 +100,17 @@ test('extremes leave finite words and pictures', async ({ page }) => {
 		}
 	}
 });
+
+test('someone who follows a link right after a change is not called back', async ({ page }) => {
+	await page.goto('rope/');
+	const slider = page.getByRole('main').locator('input[type="range"]').first();
+	// The next page takes longer to come than the address waits for a change to settle.
+	await page.route('**/_app/**/*.js', async (route) => {
+		await new Promise((done) => setTimeout(done, 800));
+		await route.continue();
+	});
+	await slider.press('ArrowRight');
+	await page.getByRole('navigation', { name: 'Pages' }).getByText('Finger').click();
+	await expect(page.getByRole('heading', { level: 1 })).toContainText(/finger/i);
+	expect(new URL(page.url()).pathname).toMatch(/\/finger\/$/);
+});

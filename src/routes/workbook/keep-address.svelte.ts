@@ -1,4 +1,5 @@
-import { afterNavigate, beforeNavigate, goto } from '$app/navigation';
+import { afterNavigate, goto } from '$app/navigation';
+import { whenSettled } from '../when-settled.svelte.ts';
 
 /**
  * Makes the address say what a page shows. Call while the page's component is made.
@@ -8,10 +9,6 @@ import { afterNavigate, beforeNavigate, goto } from '$app/navigation';
  */
 export function keepAddress(open: (query: string) => void, query: () => string | undefined): void {
 	let ready = $state(false);
-	let timer: ReturnType<typeof setTimeout> | undefined;
-
-	// Someone who follows a link meanwhile is not called back.
-	beforeNavigate(() => clearTimeout(timer));
 
 	afterNavigate(({ type }) => {
 		// Our own writing of the address needs no reading back.
@@ -19,13 +16,15 @@ export function keepAddress(open: (query: string) => void, query: () => string |
 		ready = true;
 	});
 
-	$effect(() => {
-		const next = query();
-		if (!ready || next === undefined || `?${next}` === location.search) return;
-		timer = setTimeout(() => {
+	whenSettled(
+		() => {
+			const next = query();
+			return !ready || `?${next}` === location.search ? undefined : next;
+		},
+		(next) => {
 			// eslint-disable-next-line svelte/no-navigation-without-resolve -- the same page, another query
 			void goto(`?${next}`, { keepFocus: true, noScroll: true, replaceState: true });
-		}, 500);
-		return () => clearTimeout(timer);
-	});
+		},
+		500
+	);
 }
