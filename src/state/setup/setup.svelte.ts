@@ -10,6 +10,7 @@ import {
 import { computeResults, type Results } from './results.ts';
 
 const numeric = new Set<string>(numberKeys);
+const firstQuery = writeLink(firstSight);
 
 /**
  * The set-up that a page works on: what it holds now, which fields hold text that cannot be used,
@@ -71,7 +72,7 @@ export class SetupState {
 
 	/** Nothing is changed yet. */
 	get isFirstSight(): boolean {
-		return writeLink(this.current) === writeLink(firstSight);
+		return this.query === firstQuery;
 	}
 
 	/** The query that says this set-up. */
