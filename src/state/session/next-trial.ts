@@ -56,7 +56,8 @@ export function nextTrial(
 		session: number,
 		...(session.targetSeconds !== null && { targetSeconds: session.targetSeconds })
 	});
-	const before = trials.findLast((trial) => trial.gripId === gripId && trial.kind !== 'warm-up');
+	// A check load stands outside the series: it neither steps nor is stepped from.
+	const before = trials.findLast((trial) => trial.gripId === gripId && trial.kind === 'test');
 	const asked =
 		line && line.loadKg === null && before && plan
 			? nextUpAndDown({ load: before.loadKg, outcome: before.outcome }, plan.choice.step, cap.limit)

@@ -3,8 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { exportCsv } from '#storage/codecs/csv/export-csv.ts';
 import { guardFormulas, unguardFormulas } from '#storage/codecs/csv/formula-guard.ts';
 import { parseRows } from '#storage/codecs/csv/parse-rows.ts';
+import type { Draft } from '#storage/codecs/notebook/draft.ts';
 import { exportJson } from '#storage/codecs/notebook/json.ts';
 import { kinds } from '#storage/codecs/notebook/records.ts';
+import { flagsOf } from '#storage/codecs/notebook/flags.ts';
 import type { AnyRecord, Notebook } from '#storage/codecs/notebook/records.ts';
 import { readFile } from '#storage/import/read-file.ts';
 import { notebooks } from './notebooks.ts';
@@ -38,12 +40,26 @@ function ofTrials(notebook: Notebook): Notebook {
 	};
 }
 
+/** The only things to be said about a file of our own: what was odd before it was written. */
+const oddIn = ({ sessions, trials }: Notebook) =>
+	sessions
+		.flatMap((session) =>
+			flagsOf(
+				session,
+				trials.filter(({ sessionId }) => sessionId === session.id)
+			)
+		)
+		.map(({ text }) => `flagged: ${text}`)
+		.sort();
+const said = ({ problems }: Draft) =>
+	problems.map(({ severity, reason }) => `${severity}: ${reason}`).sort();
+
 describe('export, then import, is the identity on notebooks with hostile text', () => {
 	test('JSON: the whole notebook', () => {
 		fc.assert(
 			fc.property(notebooks, (notebook) => {
 				const draft = read(exportJson(notebook, new Date(0)));
-				expect(draft.problems).toEqual([]);
+				expect(said(draft)).toEqual(oddIn(notebook));
 				expect(byId(draft.notebook)).toEqual(byId(notebook));
 			}),
 			{ numRuns: 500 }
@@ -54,7 +70,7 @@ describe('export, then import, is the identity on notebooks with hostile text', 
 		fc.assert(
 			fc.property(notebooks, (notebook) => {
 				const draft = read(exportCsv(notebook));
-				expect(draft.problems).toEqual([]);
+				expect(said(draft)).toEqual(oddIn(notebook));
 				expect(draft.rows).toBe(notebook.trials.length);
 				expect(byId(draft.notebook)).toEqual(byId(ofTrials(notebook)));
 			}),

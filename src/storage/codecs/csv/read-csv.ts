@@ -1,6 +1,8 @@
 import type { Draft, Problem, Progress } from '../notebook/draft.ts';
+import { oddTrials } from '../notebook/odd-trials.ts';
 import { emptyNotebook } from '../notebook/records.ts';
 import type { Notebook } from '../notebook/records.ts';
+import { columns } from './columns.ts';
 import { matchHeader } from './match-header.ts';
 import { parseRows } from './parse-rows.ts';
 import { RowReader } from './row-reader.ts';
@@ -31,6 +33,10 @@ export function readCsv(text: string, today: string, progress: Progress = () => 
 		const filled = data.filter((cells) => !isEmpty(cells)).length;
 		draft.rows = filled;
 		draft.refused = filled;
+		if ((rows[0] ?? []).length <= 1) {
+			const reason = 'Only one column was found: commas, semicolons or tabs part the cells.';
+			aboutFile('refused', null, reason);
+		}
 		for (const name of header.missing) {
 			aboutFile('refused', name, 'This column is missing; without it no row is a trial.');
 		}
@@ -61,7 +67,13 @@ export function readCsv(text: string, today: string, progress: Progress = () => 
 	keepUsed(draft.notebook);
 	if (faults.has(1)) aboutFile('flagged', null, `Header: ${faults.get(1)}`);
 	for (const reason of reader.assumed()) aboutFile('flagged', null, reason);
+	for (const problem of oddTrials(draft.notebook, reader.rows, headerOf)) problems.push(problem);
 	return draft;
+}
+
+/** A trial’s field as the header of our own files calls it. */
+function headerOf(field: string): string {
+	return columns.find((one) => one.part === 'trial' && one.field === field)?.header ?? field;
 }
 
 /** A person, hold, grip or session that only refused rows spoke of does not come in. */

@@ -26,7 +26,8 @@ export class RowReader {
 	readonly #seen = new Map<string, { said: string; row: number }>();
 	/** Shared records by their cells, so that equal rows are checked once. */
 	readonly #known = new Map<string, string>();
-	readonly #trials = new Set<string>();
+	/** In which row each trial stands, by its id. */
+	readonly rows = new Map<string, number>();
 	readonly #times = new Map<string, number>();
 	readonly #assumed = new Set<string>();
 
@@ -109,11 +110,11 @@ export class RowReader {
 		completed.id ??= this.#markOfTrial(sessionId, completed.order);
 		const result = validate('trials', completed);
 		if ('faults' in result) return this.#faults('trial', result.faults, row);
-		if (this.#trials.has(result.record.id)) {
+		if (this.rows.has(result.record.id)) {
 			this.#refuse(row, 'trial id', 'stands on an earlier row too; the first is kept');
 			return false;
 		}
-		this.#trials.add(result.record.id);
+		this.rows.set(result.record.id, row);
 		this.#draft.notebook.trials.push(result.record);
 		return true;
 	}

@@ -1,6 +1,7 @@
 import type { Draft, Problem, Progress } from './draft.ts';
 import { migrateLists, migrations } from './migrate.ts';
 import type { Migration } from './migrate.ts';
+import { oddTrials } from './odd-trials.ts';
 import { SCHEMA_VERSION, emptyNotebook, kinds } from './records.ts';
 import type { AnyRecord, Notebook } from './records.ts';
 import { validate } from './validate.ts';
@@ -90,6 +91,7 @@ function readLists(
 	progress: Progress
 ): void {
 	const total = kinds.reduce((sum, kind) => sum + (lists[kind]?.length ?? 0), 0);
+	const rows = new Map<string, number>();
 	for (const kind of kinds) {
 		const seen = new Set<string>();
 		for (const [place, value] of (lists[kind] ?? []).entries()) {
@@ -106,12 +108,16 @@ function readLists(
 				problem('refused', 'id', 'stands twice in this list; the first is kept');
 			} else {
 				seen.add(result.record.id);
+				if (kind === 'trials') rows.set(result.record.id, place + 1);
 				(draft.notebook[kind] as AnyRecord[]).push(result.record);
 				for (const field of result.unknown) {
 					problem('flagged', field, 'is not known here and stays out');
 				}
 			}
 		}
+	}
+	for (const problem of oddTrials(draft.notebook, rows, (field) => `trials.${field}`)) {
+		draft.problems.push(problem);
 	}
 	progress(draft.rows, total);
 }

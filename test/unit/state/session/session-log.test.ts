@@ -227,6 +227,27 @@ describe('a planned session', () => {
 		within(log.line?.loadKg ?? NaN, 40, { absolute: 1e-9 });
 	});
 
+	test('up and down: a check load in between moves nothing', async () => {
+		const { log, wait } = await planned((draft) => {
+			draft.design = 'up-and-down';
+			draft.changeGrip(0, { loads: [40], ownMaximum: 66, bestGuess: 70 });
+			draft.repeats = 4;
+		});
+		const tests: number[] = [];
+		const kinds: string[] = [];
+		while (log.next?.planned) {
+			if (log.line!.kind === 'test') tests.push(log.line!.loadKg!);
+			if (log.line!.kind !== 'warm-up') kinds.push(log.line!.kind);
+			wait();
+			await log.log('held');
+		}
+		expect(kinds).toEqual(['check', 'test', 'test', 'check', 'test', 'test', 'check']);
+		// Each step is 6 % above the one before, whatever the check load in the middle was.
+		for (const [place, load] of tests.entries()) {
+			within(load, 40 * 1.06 ** place, { absolute: 1e-9 });
+		}
+	});
+
 	test('the mean rope term is fixed with the plan where it can be known, and the plan is kept', async () => {
 		const sloped = await planned((draft) => {
 			draft.picks.hold = { id: null, label: 'Slope', slopeDegrees: 30 };

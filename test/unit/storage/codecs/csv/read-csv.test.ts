@@ -96,6 +96,30 @@ describe('tables typed by hand', () => {
 		expect(new Set(draft.notebook.trials.map(({ id }) => id)).size).toBe(3);
 	});
 
+	test('doubled numbers, negative times and a clock set back are flagged by row', () => {
+		const draft = read(
+			'trial number,load,outcome,seconds,timestamp\n' +
+				'1,60,held,5,2026-03-09T18:00:00Z\n2,62,slipped,-3,2026-03-09T17:00:00Z\n' +
+				'\n2,64,held,5,2026-03-09T18:10:00Z\n'
+		);
+		expect(draft).toMatchObject({ rows: 3, refused: 0 });
+		const odd = draft.problems.filter(({ row }) => row !== null);
+		expect(odd.every(({ severity }) => severity === 'flagged')).toBe(true);
+		expect(odd.map(({ row, field, reason }) => [row, field, reason])).toEqual([
+			[3, 'trial number', 'Number 2 stands on 2 trials.'],
+			[3, 'time held [s]', '-3 s held is below 0.'],
+			[3, 'logged at [UTC]', 'Logged earlier than the trial before: the clock was changed.'],
+			[5, 'trial number', 'Number 2 stands on 2 trials.']
+		]);
+	});
+
+	test('a separator nobody can know: the one column is named', () => {
+		const draft = read('load|outcome\n60|held\n');
+		expect(draft).toMatchObject({ rows: 1, refused: 1 });
+		const refused = draft.problems.filter(({ severity }) => severity === 'refused');
+		expect(refused[0]!.reason).toMatch(/^Only one column was found/);
+	});
+
 	test('broken quotes: the row is named, and nothing is swallowed in silence', () => {
 		const draft = read(
 			'load,outcome,note\n60,held,"a"b\n61,held,ok\n62,held,"never closed\n63,held,x\n'
