@@ -61,22 +61,30 @@ export class PlanDraft {
 		this.addGrip(notebook.grips[0]?.id ?? null);
 	}
 
-	addGrip(id: string | null): void {
+	/** A grip with what was last planned for it; null: a new one. */
+	#gripDraft(id: string | null): GripDraft {
 		const known = this.#notebook.grips.find((grip) => grip.id === id);
 		const grip = known ?? newGrip(this.#newId, { label: '' });
 		const last = this.#notebook.plans
 			.filter(({ personId }) => personId === this.picks.known.person?.id)
 			.flatMap(({ plan }) => plan.choice.grips)
 			.find((choice) => choice.grip === grip.id);
-		this.grips = [
-			...this.grips,
-			{
-				grip,
-				loads: last?.loads ?? [null, null],
-				ownMaximum: last?.ownMaximum ?? null,
-				bestGuess: last?.bestGuess ?? null
-			}
-		];
+		return {
+			grip,
+			loads: last?.loads ?? [null, null],
+			ownMaximum: last?.ownMaximum ?? null,
+			bestGuess: last?.bestGuess ?? null
+		};
+	}
+
+	addGrip(id: string | null): void {
+		this.grips = [...this.grips, this.#gripDraft(id)];
+	}
+
+	/** Another grip in the same place. */
+	swapGrip(place: number, id: string | null): void {
+		const next = this.#gripDraft(id);
+		this.grips = this.grips.map((one, i) => (i === place ? next : one));
 	}
 
 	changeGrip(place: number, changes: Partial<GripDraft>): void {
