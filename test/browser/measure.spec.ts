@@ -108,3 +108,46 @@ test('a result goes to the session on the sheet', async ({ page }) => {
 	await page.goto('trials/notebook/');
 	await expect(page.getByText('slope 31°')).toBeVisible();
 });
+
+test('two results in a session’s note stay two lines when the note is edited', async ({ page }) => {
+	await page.goto('trials/');
+	await page.getByRole('button', { name: 'Load the demo' }).click();
+	await page.getByRole('link', { name: 'Measure', exact: true }).first().click();
+	await page.getByText('Friction by tilting').click();
+	await page.getByLabel('Go 1', { exact: true }).fill('32');
+	await page.getByLabel('Go 2', { exact: true }).fill('33');
+	const write = page.getByRole('button', { name: 'Write it to the session’s note' });
+	await write.click();
+	await expect(page.getByText('Done: Write it to the session’s note.')).toBeVisible();
+	await page.goto('trials/notebook/');
+	await page
+		.getByText(/^14 March 2026, /)
+		.first()
+		.click();
+	const note = page.getByLabel('Note', { exact: true });
+	await expect(note).toHaveValue(/\nTilt to slip: 32°; 33°/);
+	await note.press('End');
+	await note.press('Control+Home');
+	await note.pressSequentially('Windy. ');
+	await note.blur();
+	await page.reload();
+	await page
+		.getByText(/^14 March 2026, /)
+		.first()
+		.click();
+	await expect(page.getByLabel('Note', { exact: true })).toHaveValue(
+		/^Windy\. .*\nTilt to slip: 32°; 33°/
+	);
+});
+
+test('a rope that leans is not called plumb', async ({ page }) => {
+	await page.goto('measure/');
+	await page.getByText('Lean of the rope').click();
+	await page.getByText('plumb', { exact: true }).click();
+	await page.getByLabel('offset from a plumb line').fill('100');
+	await page.getByLabel('over a length of').fill('1000');
+	await expect(page.getByText(/^It leans, so it is not plumb/)).toBeVisible();
+	await expect(page.locator('data[data-quantity="ropeLean"]')).toHaveCount(0);
+	await page.getByLabel('offset from a plumb line').fill('0');
+	await expect(page.locator('data[data-quantity="ropeLean"]')).toHaveText(/^0 ± /);
+});

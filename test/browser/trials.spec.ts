@@ -272,6 +272,37 @@ test('a bad table is looked at row by row before anything is written', async ({ 
 	);
 });
 
+test('doubled numbers, negative times and a clock set back come in flagged, here and on the sheet', async ({
+	page
+}) => {
+	await page.goto('trials/notebook/');
+	const rows = [
+		'trial,load [kg],outcome,seconds,timestamp',
+		'1,50,held,5,2026-03-09T18:00:00Z',
+		'2,50,slipped,-3,2026-03-09T17:00:00Z',
+		'2,50,slipped,1,2026-03-09T18:10:00Z',
+		...[3, 4, 5, 6, 7, 8].map((number) => `${number},50,held,5,2026-03-09T19:0${number}:00Z`)
+	];
+	await bringIn(page, 'odd.csv', rows.join('\n'));
+	const table = page.getByRole('region', { name: 'Problems, row by row' });
+	await expect(
+		table.getByRole('row', { name: /^3 trial number .*look at it: Number 2/ })
+	).toBeVisible();
+	await expect(
+		table.getByRole('row', { name: /^3 time held .*-3 s held is below 0/ })
+	).toBeVisible();
+	await expect(table.getByRole('row', { name: /^3 logged at .*clock was changed/ })).toBeVisible();
+	await expect(table.getByRole('row', { name: /^4 trial number .*Number 2/ })).toBeVisible();
+	await page.getByRole('button', { name: /^Bring in \d+ records/ }).click();
+	await expect(page.getByText(/records of odd.csv are in the notebook/)).toBeVisible();
+	await page.goto('trials/');
+	// Out of sight, they are counted; in sight, each is named.
+	await page.getByRole('button', { name: '4 earlier lines, 2 to look at' }).click();
+	await expect(page.getByText('-3 s held is below 0.')).toBeVisible();
+	await expect(page.getByText('Number 2 stands on 2 trials.')).toHaveCount(2);
+	await expect(page.getByText(/the clock was changed/)).toBeVisible();
+});
+
 test('20,000 rows: progress, cancel, then all of them', async ({ page }) => {
 	test.slow();
 	await page.goto('trials/notebook/');

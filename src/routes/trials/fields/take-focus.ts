@@ -4,7 +4,7 @@
  */
 export function takeFocus(node: HTMLElement | null | undefined): void {
 	const lost = document.activeElement === document.body || document.activeElement === null;
-	if (lost) node?.focus({ preventScroll: true });
+	if (lost) node?.focus();
 }
 
 /** The same for the undo button, which says what was just done, and takes it back. */
