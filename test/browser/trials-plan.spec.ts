@@ -101,7 +101,7 @@ test('up and down on paper: the first load, lines to fill in, and the rule', asy
 	]);
 	await expect(
 		page.getByText(
-			/after “held” the load times 1\.06; after “fingers opened” or “stopped” the load divided by it/
+			/after “held” the load times\s+1\.06;\s+after “fingers opened”\s+or “stopped” the load divided/
 		)
 	).toBeVisible();
 });
@@ -110,7 +110,7 @@ test('another grip chosen in a plan leaves the focus where it was chosen', async
 	await page.goto('trials/');
 	await page.getByRole('button', { name: 'Load the demo' }).click();
 	await page.getByRole('link', { name: 'Plan a session' }).click();
-	const grip = page.getByLabel('Grip', { exact: true });
+	const grip = page.getByRole('combobox', { name: 'Grip', exact: true });
 	await expect(page.getByLabel('Net load 1')).toHaveValue('40');
 	await grip.focus();
 	await grip.selectOption('a new one …');
