@@ -1,11 +1,16 @@
 import { logChance, lookUp, type LogChanceTable } from '../statistics/log-chance-table.ts';
+import { type MergedRows, mergeRows } from './merged-rows.ts';
 import type { RowSum } from './slip-density.ts';
 import type { SlipRow } from './slip-rows.ts';
+
+/** With more rows than these they are merged: for fewer it does not pay, and their sums stay exact. */
+const manyRows = 256;
 
 /**
  * Log likelihood of rows that share one session.
  *
- * Σ n ln P(± (a + base)); the loop reads the table in place, because it is where all the time goes.
+ * Σ n ln P(± (a + base)); the loop reads the table in place, because it is where all the time goes. Above 256 rows they
+ * are merged first, which changes the sum by less than 1e-9 a row.
  *
  * @param rows from slipRows
  * @param table of ln P at the lapse in use
@@ -31,15 +36,23 @@ export function rowSum(rows: readonly SlipRow[], table: LogChanceTable, exact: b
 			}
 		};
 	}
+	const merge = rows.length > manyRows ? merged(sign, count) : undefined;
+	const plain = { sign, count, signed };
+	let seen = plain;
 	const { coefficients: c, reach, cellsPerUnit } = table;
 	const cells = c.length / 4;
 	return {
 		// Predictors are kept in the table's own cells.
 		enter(base) {
+			const few = merge?.(base);
+			seen = few ?? plain;
+			const { sign, signed } = seen;
+			const from = few ? few.signed : base;
 			for (let k = 0; k < signed.length; k += 1)
-				signed[k] = (sign[k]! * base[k]! + reach) * cellsPerUnit;
+				signed[k] = (sign[k]! * from[k]! + reach) * cellsPerUnit;
 		},
 		at(margin) {
+			const { sign, count, signed } = seen;
 			const moved = margin * cellsPerUnit;
 			let total = 0;
 			for (let k = 0; k < signed.length; k += 1) {
@@ -53,5 +66,35 @@ export function rowSum(rows: readonly SlipRow[], table: LogChanceTable, exact: b
 			}
 			return total;
 		}
+	};
+}
+
+/** Rows told apart: their sign, weight and predictor. */
+type Seen = { sign: Float64Array; count: Float64Array; signed: Float64Array };
+
+/** Merges the rows of either sign, where that leaves fewer. */
+function merged(sign: Float64Array, count: Float64Array) {
+	const ofSign = [1, -1].map((wanted) => ({
+		wanted,
+		counts: count.map((n, k) => (sign[k] === wanted ? n : 0))
+	}));
+	const most = Math.floor(sign.length / 4);
+	return (base: Float64Array): Seen | undefined => {
+		const parts: (MergedRows & { wanted: number })[] = [];
+		for (const { wanted, counts } of ofSign) {
+			const part = mergeRows(base, counts, most);
+			if (!part) return undefined;
+			parts.push({ ...part, wanted });
+		}
+		const count = Float64Array.from(parts.flatMap(({ weights }) => [...weights]));
+		const sign = Float64Array.from(
+			parts.flatMap(({ weights, wanted }) => Array.from(weights, () => wanted))
+		);
+		const signed = Float64Array.from(
+			parts.flatMap(({ weights, from, spacing }) =>
+				Array.from(weights, (_, k) => from + k * spacing)
+			)
+		);
+		return { sign, count, signed };
 	};
 }
