@@ -1,6 +1,6 @@
 /** Nodes to a row's weight: a polynomial of one degree less passes through them. */
 const order = 8;
-/** Distance between nodes, probits. */
+/** Distance between nodes, probits: a whole number of the cells of the table of ln P. */
 const spacing = 1 / 16;
 
 /**

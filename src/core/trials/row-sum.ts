@@ -1,5 +1,5 @@
 import { logChance, lookUp, type LogChanceTable } from '../statistics/log-chance-table.ts';
-import { type MergedRows, mergeRows } from './merged-rows.ts';
+import { mergedSum } from './merged-sum.ts';
 import type { RowSum } from './slip-density.ts';
 import type { SlipRow } from './slip-rows.ts';
 
@@ -36,23 +36,15 @@ export function rowSum(rows: readonly SlipRow[], table: LogChanceTable, exact: b
 			}
 		};
 	}
-	const merge = rows.length > manyRows ? merged(sign, count) : undefined;
-	const plain = { sign, count, signed };
-	let seen = plain;
 	const { coefficients: c, reach, cellsPerUnit } = table;
 	const cells = c.length / 4;
-	return {
+	const alone: RowSum = {
 		// Predictors are kept in the table's own cells.
 		enter(base) {
-			const few = merge?.(base);
-			seen = few ?? plain;
-			const { sign, signed } = seen;
-			const from = few ? few.signed : base;
 			for (let k = 0; k < signed.length; k += 1)
-				signed[k] = (sign[k]! * from[k]! + reach) * cellsPerUnit;
+				signed[k] = (sign[k]! * base[k]! + reach) * cellsPerUnit;
 		},
 		at(margin) {
-			const { sign, count, signed } = seen;
 			const moved = margin * cellsPerUnit;
 			let total = 0;
 			for (let k = 0; k < signed.length; k += 1) {
@@ -67,34 +59,5 @@ export function rowSum(rows: readonly SlipRow[], table: LogChanceTable, exact: b
 			return total;
 		}
 	};
-}
-
-/** Rows told apart: their sign, weight and predictor. */
-type Seen = { sign: Float64Array; count: Float64Array; signed: Float64Array };
-
-/** Merges the rows of either sign, where that leaves fewer. */
-function merged(sign: Float64Array, count: Float64Array) {
-	const ofSign = [1, -1].map((wanted) => ({
-		wanted,
-		counts: count.map((n, k) => (sign[k] === wanted ? n : 0))
-	}));
-	const most = Math.floor(sign.length / 4);
-	return (base: Float64Array): Seen | undefined => {
-		const parts: (MergedRows & { wanted: number })[] = [];
-		for (const { wanted, counts } of ofSign) {
-			const part = mergeRows(base, counts, most);
-			if (!part) return undefined;
-			parts.push({ ...part, wanted });
-		}
-		const count = Float64Array.from(parts.flatMap(({ weights }) => [...weights]));
-		const sign = Float64Array.from(
-			parts.flatMap(({ weights, wanted }) => Array.from(weights, () => wanted))
-		);
-		const signed = Float64Array.from(
-			parts.flatMap(({ weights, from, spacing }) =>
-				Array.from(weights, (_, k) => from + k * spacing)
-			)
-		);
-		return { sign, count, signed };
-	};
+	return rows.length > manyRows ? mergedSum(sign, count, table, alone) : alone;
 }
