@@ -4,10 +4,12 @@ import type {
 	Kind,
 	Person,
 	PlanRecord,
+	Records,
 	Session,
 	Trial
 } from '#storage/codecs/notebook/records.ts';
 import { StorageFault, faultFrom } from '#storage/stores/fault.ts';
+import { put } from '#storage/stores/store.ts';
 import type {
 	ApplyOptions,
 	Change,
@@ -63,6 +65,9 @@ export class NotebookState {
 		this.recent.findLast(({ undone, abandoned }) => undone && !abandoned)
 	);
 
+	/** Amendments follow one another. */
+	#amending: Promise<unknown> = Promise.resolve();
+
 	/** Opens the notebook once; later calls do nothing unless the first failed. */
 	async open(): Promise<void> {
 		if (this.status === 'opening' || this.status === 'ready') return;
@@ -111,6 +116,33 @@ export class NotebookState {
 			return false;
 		}
 		return this.#try({ label, changes }, options);
+	}
+
+	/**
+	 * Changes some fields of a record as it stands when its turn comes: two fields left quickly one
+	 * after the other both count, though the page still showed the older record for the second.
+	 */
+	amend<K extends Kind>(
+		label: string,
+		kind: K,
+		id: string,
+		changes: Partial<Records[K]>
+	): Promise<boolean> {
+		const turn = this.#amending.then(async () => {
+			const now = await this.#latest(kind, id);
+			return now !== undefined && this.apply(label, [put(kind, { ...now, ...changes })]);
+		});
+		this.#amending = turn.catch(() => {});
+		return turn;
+	}
+
+	/** A record with what the device has not taken yet. */
+	async #latest<K extends Kind>(kind: K, id: string): Promise<Records[K] | undefined> {
+		const waiting = this.unsaved
+			.flatMap(({ changes }) => changes)
+			.findLast((one) => one.kind === kind && one.id === id);
+		if (waiting) return (waiting.record ?? undefined) as Records[K] | undefined;
+		return this.store.get(kind, id);
 	}
 
 	/** Tries again what the device did not take, in order. */

@@ -194,9 +194,8 @@ export class SessionLog {
 
 	/** Corrects a logged trial in place. */
 	correct(trial: Trial, changes: Partial<Trial>): Promise<boolean> {
-		return this.#notebook.apply(`Corrected ${this.nameOf(trial).toLowerCase()}`, [
-			put('trials', { ...trial, ...changes })
-		]);
+		const label = `Corrected ${this.nameOf(trial).toLowerCase()}`;
+		return this.#notebook.amend(label, 'trials', trial.id, changes);
 	}
 
 	async delete(trial: Trial): Promise<boolean> {

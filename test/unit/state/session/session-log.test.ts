@@ -107,6 +107,15 @@ describe('logging', () => {
 		expect(log.line).toMatchObject({ kind: 'test', order: 2 });
 	});
 
+	test('two fields corrected in one breath both count', async () => {
+		const { log, hang } = await bench();
+		await hang(40, 'slipped');
+		const [trial] = log.trials;
+		// The page still shows the record as it was when the second field is left.
+		await Promise.all([log.correct(trial!, { note: 'wet' }), log.correct(trial!, { seconds: 4 })]);
+		expect(log.trials[0]).toMatchObject({ note: 'wet', seconds: 4, outcome: 'slipped' });
+	});
+
 	test('corrected and deleted in place; undo brings it back', async () => {
 		const { log, notebook, hang } = await bench();
 		await hang(40, 'slipped');
