@@ -7,7 +7,7 @@ import { openingLimit } from '#core/trials/opening-limit.ts';
 import { simulatePlan, type Tally } from '#core/trials/simulate-plan.ts';
 import { slipLimit } from '#core/trials/slip-limit.ts';
 import { addTrial, openBook, type StoryBook, tidyBook } from '#core/trials/story-book.ts';
-import { storyRanges } from '#core/trials/story-ranges.ts';
+import { storyRangesInSteps } from '#core/trials/story-ranges.ts';
 import type {
 	AnalysisOptions,
 	GripLimits,
@@ -80,7 +80,16 @@ export function storiesDesk(
 			send({ kind: 'stories', id, evidence: stories(request.trials, request.options).evidence });
 			if (!(await gone(id)) && kept) kept.book = tidyBook(kept.book);
 		} else if (request.kind === 'ranges') {
-			send({ kind: 'ranges', id, ranges: storyRanges(request.trials, request.options) });
+			const steps = storyRangesInSteps(request.trials, request.options);
+			let since = now();
+			let step = steps.next();
+			for (; !step.done; step = steps.next()) {
+				if (now() - since < stretch) continue;
+				send({ kind: 'progress', id, ...step.value });
+				if (await gone(id)) return send({ kind: 'cancelled', id });
+				since = now();
+			}
+			send({ kind: 'ranges', id, ranges: step.value });
 		} else if (request.kind === 'next') {
 			const { trials, options, candidates } = request;
 			send({ kind: 'next', id, candidates: nextTrial(trials, { ...options, candidates }) });

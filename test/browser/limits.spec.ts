@@ -198,3 +198,25 @@ test('one trial gives right words and a finite picture', async ({ page }) => {
 	for (const path of await page.locator('main svg path').all())
 		expect(await path.getAttribute('d')).not.toMatch(/NaN|Infinity/);
 });
+
+test('5,000 trials: counted while they are weighed, stopped and begun again, then every picture', async ({
+	page
+}) => {
+	await bringIn(
+		page,
+		changed((file) => {
+			const like = file.trials.filter(({ kind }) => kind === 'test');
+			for (let k = 0; k < 5000; k += 1)
+				file.trials.push({ ...like[k % like.length]!, id: `demo-long-${k}`, order: 100 + k });
+		})
+	);
+	await page.goto('trials/limits/');
+	await page.getByRole('button', { name: 'Stop', exact: true }).click(patient);
+	await expect(page.getByRole('status').filter({ hasText: 'Stopped.' })).toBeVisible();
+	await page.getByRole('button', { name: 'Work it out' }).click();
+	await expect(page.getByText(/^\d{4} trials analysed/)).toBeVisible(patient);
+	await expect(page.locator('[data-verdict]')).not.toBeEmpty();
+	// The limit lies beyond what was tried: said, not guessed.
+	await expect(page.locator('[data-limit="opening opened"]')).toContainText('not tried here');
+	await expect(page.locator('main')).not.toContainText(/NaN|Infinity|undefined/);
+});

@@ -63,10 +63,12 @@ function stageCautions(
 		return [{ kind: 'all-alike', stage, outcome: 'no', load: Math.min(...loads(no)) }];
 	const logs = loads(trials).map(Math.log);
 	if (Math.max(...logs) - Math.min(...logs) < 1e-9) return [];
+	// One row a load: thousands of trials come at a few loads.
+	const rows = [...new Set(logs)].map((log) => trials.filter((_, k) => logs[k] === log));
 	const separated = isSeparated({
-		successes: trials.map((trial) => (good(trial) ? 1 : 0)),
-		trials: trials.map(() => 1),
-		design: logs.map((log) => [1, log]),
+		successes: rows.map((row) => row.filter(good).length),
+		trials: rows.map((row) => row.length),
+		design: rows.map(([first]) => [1, Math.log(first!.load)]),
 		link: 'logit'
 	});
 	return separated ? [{ kind: 'clean-split', stage }] : [];

@@ -1,11 +1,16 @@
 import { logChance, lookUp, type LogChanceTable } from '../statistics/log-chance-table.ts';
+import { mergedSum } from './merged-sum.ts';
 import type { RowSum } from './slip-density.ts';
 import type { SlipRow } from './slip-rows.ts';
+
+/** With more rows than these they are merged: for fewer it does not pay, and their sums stay exact. */
+const manyRows = 256;
 
 /**
  * Log likelihood of rows that share one session.
  *
- * Σ n ln P(± (a + base)); the loop reads the table in place, because it is where all the time goes.
+ * Σ n ln P(± (a + base)); the loop reads the table in place, because it is where all the time goes. Above 256 rows they
+ * are merged first, which changes the sum by less than 1e-9 a row.
  *
  * @param rows from slipRows
  * @param table of ln P at the lapse in use
@@ -33,7 +38,7 @@ export function rowSum(rows: readonly SlipRow[], table: LogChanceTable, exact: b
 	}
 	const { coefficients: c, reach, cellsPerUnit } = table;
 	const cells = c.length / 4;
-	return {
+	const alone: RowSum = {
 		// Predictors are kept in the table's own cells.
 		enter(base) {
 			for (let k = 0; k < signed.length; k += 1)
@@ -54,4 +59,5 @@ export function rowSum(rows: readonly SlipRow[], table: LogChanceTable, exact: b
 			return total;
 		}
 	};
+	return rows.length > manyRows ? mergedSum(sign, count, table, alone) : alone;
 }

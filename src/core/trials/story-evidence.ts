@@ -2,7 +2,7 @@ import { shares } from '../statistics/log-sum.ts';
 import { checkTrials, type CommonOptions } from './check-trials.ts';
 import type { Priors } from './priors.ts';
 import { settingsOf } from './settings.ts';
-import { type Story, storyVersions, type Trial } from './trial.ts';
+import { type Story, type StoryVersion, storyVersions, type Trial } from './trial.ts';
 import { openAlone, slipGivenOpen } from './two-stages.ts';
 
 /** How well one story explains the trials. */
@@ -33,16 +33,34 @@ export function storyEvidence(
 	o: CommonOptions & { priors?: Priors }
 ): StoryEvidence[] {
 	checkTrials(trials);
-	const settings = settingsOf(o);
-	const unseen = trials.some(({ outcome }) => outcome === 'unknown');
-	const open = unseen ? openAlone(trials, settings) : undefined;
-	const logs = storyVersions.map(
-		(version) => slipGivenOpen(trials, version, settings, open).sum.logEvidence
-	);
+	const { priors } = settingsOf(o);
+	const evidence = storyEvidenceOf(trials, o);
+	const logs = storyVersions.map((version) => evidence(version, priors));
 	const weights = shares(logs);
 	return storyVersions.map((version, k) => ({
 		...version,
 		logEvidence: logs[k]!,
 		weight: weights[k]!
 	}));
+}
+
+/**
+ * Log evidence of one story at a time; the opening stage, where a cause was not seen, is fitted once.
+ *
+ * @param trials checked trials
+ * @param o as in storyEvidence
+ * @returns tells the log evidence of a story under starting guesses, which may differ in the slip stage alone
+ * @throws RangeError naming field, value and range
+ * Source: derived
+ * Example: storyEvidenceOf([], { referenceLoad: 60 })({ story: 'constant', withOrder: false }, defaultPriors) → 0
+ */
+export function storyEvidenceOf(
+	trials: readonly Trial[],
+	o: CommonOptions & { priors?: Priors }
+): (version: StoryVersion, priors: Priors) => number {
+	const settings = settingsOf(o);
+	const unseen = trials.some(({ outcome }) => outcome === 'unknown');
+	const open = unseen ? openAlone(trials, settings) : undefined;
+	return (version, priors) =>
+		slipGivenOpen(trials, version, { ...settings, priors }, open).sum.logEvidence;
 }

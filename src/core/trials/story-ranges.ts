@@ -2,7 +2,7 @@ import { shares } from '../statistics/log-sum.ts';
 import { checkTrials, type CommonOptions } from './check-trials.ts';
 import { defaultPriors, type Priors } from './priors.ts';
 import { type LeftOut, storiesInPlay } from './stories-in-play.ts';
-import { storyEvidence } from './story-evidence.ts';
+import { storyEvidenceOf } from './story-evidence.ts';
 import type { Story, Trial } from './trial.ts';
 
 export type Grade = 'cannot-tell' | 'leaning' | 'fairly-clear' | 'clear';
@@ -49,23 +49,56 @@ export const guessWidths = [0.5, 1, 2] as const;
  * Source: kassRaftery1995, section 5.2 (sensitivity to the prior); bounds are judgement
  * Example: storyRanges([], { referenceLoad: 60 }).grade → 'clear' for the one story in play, 'constant'
  */
-export function storyRanges(
+export function storyRanges(trials: readonly Trial[], o: RangeOptions): StoryRanges {
+	const steps = storyRangesInSteps(trials, o);
+	for (;;) {
+		const { done, value } = steps.next();
+		if (done) return value;
+	}
+}
+
+type RangeOptions = CommonOptions & { priors?: Priors };
+
+/**
+ * The same, one fit after the other, so that long work can be shown and given up.
+ *
+ * A story without a load effect has the same evidence under every width of it, and is fitted once.
+ *
+ * @param trials of one grip, kg
+ * @param o as in storyEvidence
+ * @returns after each fit how many are done of how many; at last what storyRanges returns
+ * @throws RangeError naming field, value and range
+ * Source: derived
+ * Example: storyRangesInSteps([], { referenceLoad: 60 }).next().value → { done: 1, of: 2 }
+ */
+export function* storyRangesInSteps(
 	trials: readonly Trial[],
-	o: CommonOptions & { priors?: Priors }
-): StoryRanges {
+	o: RangeOptions
+): Generator<{ done: number; of: number }, StoryRanges> {
 	checkTrials(trials);
 	const { inPlay, leftOut } = storiesInPlay(trials);
 	const priors = o.priors ?? defaultPriors;
-	const each = guessWidths.map((width) => {
-		const wide = { ...priors, loadEffectSd: width * priors.loadEffectSd };
-		const rows = storyEvidence(trials, { ...o, priors: wide }).filter(({ story }) =>
-			inPlay.includes(story)
-		);
-		const weights = shares(rows.map(({ logEvidence }) => logEvidence));
-		return inPlay.map((story) => {
-			const part = (ordered: boolean): number =>
-				weights[rows.findIndex((row) => row.story === story && row.withOrder === ordered)]!;
-			return { total: part(false) + part(true), ordered: part(true) };
+	const evidence = storyEvidenceOf(trials, o);
+	const versions = [false, true].flatMap((withOrder) =>
+		inPlay.map((story) => ({ story, withOrder }))
+	);
+	const widthsOf = (story: Story) => (/rises|falls/.test(story) ? guessWidths : ([1] as const));
+	const of = versions.reduce((fits, { story }) => fits + widthsOf(story).length, 0);
+	const logs = guessWidths.map(() => versions.map(() => 0));
+	let done = 0;
+	for (const [k, version] of versions.entries()) {
+		for (const width of widthsOf(version.story)) {
+			const log = evidence(version, { ...priors, loadEffectSd: width * priors.loadEffectSd });
+			for (const [w, each] of guessWidths.entries())
+				if (widthsOf(version.story).length === 1 || each === width) logs[w]![k] = log;
+			yield { done: (done += 1), of };
+		}
+	}
+	const each = logs.map((row) => {
+		const weights = shares(row);
+		return inPlay.map((_, k) => {
+			const ordered = weights[inPlay.length + k]!;
+			return { total: weights[k]! + ordered, ordered };
 		});
 	});
 	const ranges = inPlay.map((story, k): StoryRange => {

@@ -23,7 +23,9 @@ export class LimitsState {
 	times = $state.raw<TimesFound | undefined>();
 	/** This person's other grips on this hold. */
 	others = $state.raw<readonly GripFound[]>([]);
-	status = $state<'idle' | 'working' | 'done' | 'failed'>('idle');
+	status = $state<'idle' | 'working' | 'done' | 'failed' | 'stopped'>('idle');
+	/** Fits done of those that tell the stories apart; undefined while there is nothing to count. */
+	progress = $state.raw<{ done: number; of: number } | undefined>();
 	failure = $state('');
 	/** What was read for what was found, and for what was finished. */
 	#foundFrom = $state.raw<readonly unknown[]>([]);
@@ -73,6 +75,7 @@ export class LimitsState {
 		if (before?.gripId !== analysed.pick.gripId || before.personId !== analysed.pick.personId)
 			this.found = this.next = this.times = undefined;
 		this.status = 'working';
+		this.progress = undefined;
 		this.others = [];
 		try {
 			const found = await this.#grip(analysed);
@@ -108,10 +111,17 @@ export class LimitsState {
 		return this.#make();
 	}
 
+	/** Gives the computation up; what was found stays, and `run` begins again. */
+	stop(): void {
+		this.leave();
+		this.status = 'stopped';
+	}
+
 	/** Ends the worker when the page is left; what was found stays. */
 	leave(): void {
 		this.#run++;
 		this.#client.stop();
+		this.progress = undefined;
 		if (this.status === 'working') this.status = 'idle';
 	}
 
@@ -123,7 +133,11 @@ export class LimitsState {
 	async #grip(of: Analysed): Promise<GripFound> {
 		const trials = of.trials;
 		const options = optionsOf(of);
-		const { ranges } = await this.#client.ask({ kind: 'ranges', trials, options });
+		const { ranges } = await this.#client.ask(
+			{ kind: 'ranges', trials, options },
+			{ onprogress: ({ done, of }) => (this.progress = { done, of }) }
+		);
+		this.progress = undefined;
 		const { loads } = curveLoads(of);
 		const story = ranges.best.startsWith('falls') || ranges.best.startsWith('rises');
 		const grips = [

@@ -9,8 +9,8 @@ import { axisRange, hangOf, loadOf, netMassOf, personOf, referenceForceOf } from
 /** How far a laid-over rope leans, degrees: small enough to go unnoticed at a board. */
 export const leanLaidOver = 5;
 
-/** Columns of the region on screen. */
-const columns = 240;
+/** Columns of the region on screen: straight lines between them leave its edges by less than a pixel. */
+const columns = 120;
 
 /** Everything that the page shows of a set-up; results are derived, never stored. */
 export type Results = ReturnType<typeof computeResults>;

@@ -73,6 +73,19 @@ describe('the stories worker’s desk', () => {
 		expect(ranges.ranges.ranges.length).toBe(6);
 	});
 
+	test('ranges tell how far they are, and are given up when asked', async () => {
+		const { sent, take } = desk(50);
+		const waiting = take({ kind: 'ranges', id: 3, trials, options });
+		await new Promise((resolve) => setTimeout(resolve));
+		await take({ kind: 'cancel', id: 3 });
+		await waiting;
+		expect(sent.at(-1)).toEqual({ kind: 'cancelled', id: 3 });
+		const before = sent.length;
+		await take({ kind: 'ranges', id: 4, trials, options });
+		expect(sent[before]).toMatchObject({ kind: 'progress', id: 4, of: 28 });
+		expect(sent.at(-1)!.kind).toBe('ranges');
+	});
+
 	const power: StoriesRequest = {
 		kind: 'power',
 		id: 9,
