@@ -61,7 +61,7 @@ export const limitTerms: readonly TermGroup[] = [
 				id: 'cant-tell-yet',
 				word: 'can’t tell yet',
 				meaning:
-					'The trials so far fit more than one story, so none is named. More goes, better spread, may tell.',
+					'The trials so far fit more than one story: one may be ahead, but not by enough. More goes, better spread, may tell.',
 				see: ['story', 'check-load']
 			},
 			{
