@@ -1,22 +1,11 @@
 import { readFileSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
-import type { Page } from '@playwright/test';
+import { bringIn } from './bring-in.ts';
 import { expect, test } from './fixtures.ts';
 
 // The worker computes in earnest; a busy machine takes its time.
 test.setTimeout(240_000);
 const patient = { timeout: 150_000 };
-
-/** Brings the demo in as any file comes in: through the notebook's import. */
-async function bringIn(page: Page, file: string | Buffer) {
-	await page.goto('trials/notebook/');
-	const buffer = typeof file === 'string' ? readFileSync(file) : file;
-	await page
-		.locator('input[type="file"]')
-		.setInputFiles({ name: 'notebook.json', mimeType: 'application/json', buffer });
-	await page.getByRole('button', { name: /^Bring in \d+ records/ }).click();
-	await expect(page.getByText('are in the notebook')).toBeVisible({ timeout: 30_000 });
-}
 
 type File = { [list: string]: Record<string, unknown>[] } & { trials: Record<string, unknown>[] };
 function changed(change: (file: File) => void): Buffer {

@@ -1,10 +1,43 @@
+import type { Page } from '@playwright/test';
 import { csvParse } from 'd3';
 import { PNG } from 'pngjs';
+import { bringIn } from './bring-in.ts';
 import { expect, test } from './fixtures.ts';
 import { parsed, saved } from './taken.ts';
 
-/** Pages, one picture of each, and what must be found in its drawing; `csv` names a column. */
-const taken: { path: string; name: string; shown: string; csv?: string; open?: string }[] = [
+const reveal = (page: Page) => page.getByRole('button', { name: 'Reveal', exact: true }).click();
+
+/** What a room at tables found: three pairs that differ are enough for a picture. */
+async function fillRoom(page: Page) {
+	await page.getByText('at tables: a weighted block').click();
+	for (const person of [1, 2, 3]) {
+		await page.getByLabel(`Person ${person}, light: how it ended`).selectOption('slipped');
+		await page.getByLabel(`Person ${person}, heavy: how it ended`).selectOption('held');
+	}
+}
+
+/** The bench's invented rows. */
+const fillBench = (page: Page) => page.getByRole('button', { name: /invented/ }).click();
+
+/** The demo's limits: the worker computes in earnest. */
+async function limits(page: Page) {
+	await bringIn(page, 'seeds/demo-notebook.json');
+	await page.goto('trials/limits/');
+	await expect(page.getByRole('button', { name: /^Take away/ })).toHaveCount(3, {
+		timeout: 150_000
+	});
+}
+
+/** A picture on a page, and what must be found in its drawing; `csv` names a column. */
+type Taken = {
+	path: string;
+	name: string;
+	shown: string;
+	csv?: string;
+	first?: (page: Page) => Promise<void>;
+};
+
+const taken: Taken[] = [
 	{
 		path: 'mechanisms/?v=1&slope=31',
 		name: 'The assist rope leans',
@@ -40,17 +73,45 @@ const taken: { path: string; name: string; shown: string; csv?: string; open?: s
 		path: 'clinic/window/',
 		name: 'The holding window: loads that hold',
 		shown: 'slip edge',
-		open: 'Reveal'
+		first: reveal
 	},
-	{ path: 'clinic/fair/', name: 'A fair test: chance alone', shown: '7', open: 'Reveal' }
+	{ path: 'clinic/fair/', name: 'A fair test: chance alone', shown: '7', first: reveal },
+	{ path: 'clinic/cancels/', name: 'Load cancels: the question', shown: 'friction' },
+	{ path: 'clinic/pressure/', name: 'Pressure and patch: the question', shown: 'friction' },
+	{
+		path: 'clinic/room/',
+		name: 'Light against heavy: what luck alone does',
+		shown: '3',
+		first: fillRoom
+	},
+	{
+		path: 'rope/',
+		name: 'Angles at rest against net load',
+		shown: 'net load',
+		csv: 'rope (deg)'
+	},
+	...['hang', 'level-floor', 'pressing', 'belt', 'ladder', 'tipping', 'wedge'].map((family) => ({
+		path: `workbook/${family}/`,
+		name: '',
+		shown: 'N'
+	})),
+	{ path: 'workbook/bench/', name: '', shown: 'N', first: fillBench },
+	{
+		path: 'trials/limits/',
+		name: 'Chance of holding against net load',
+		shown: 'net load',
+		first: limits
+	},
+	{ path: 'trials/limits/', name: 'The two limits of each grip', shown: 'kg', first: limits },
+	{ path: 'trials/limits/', name: 'Loads and outcomes in their order', shown: 'kg', first: limits }
 ];
 
-for (const { path, name: asked, shown, csv, open } of taken) {
+for (const { path, name: asked, shown, csv, first } of taken) {
 	test(`/${path}, ${asked || 'its drawing'}: taken away as files that open`, async ({ page }) => {
 		test.slow();
 		await page.emulateMedia({ colorScheme: 'dark' });
 		await page.goto(path);
-		if (open) await page.getByRole('button', { name: open, exact: true }).click();
+		await first?.(page);
 		const button = page
 			.getByRole('button', { name: asked ? `Take away: ${asked}` : /^Take away/ })
 			.first();
@@ -72,6 +133,9 @@ for (const { path, name: asked, shown, csv, open } of taken) {
 		expect(
 			Math.abs(png.width / png.height - Number(file.size[0]) / Number(file.size[1]))
 		).toBeLessThan(0.005);
+		let ink = 0;
+		for (let i = 0; i < png.data.length; i += 4) if (png.data[i]! < 0x90) ink++;
+		expect(ink / (png.width * png.height)).toBeGreaterThan(0.002);
 		if (!csv) return;
 		const rows = csvParse((await saved(page, name, 'Numbers (CSV)')).bytes.toString('utf8'));
 		expect(rows.columns[0]).toBe('net load (kg)');

@@ -11,6 +11,14 @@ export const frictionTerms: readonly TermGroup[] = [
 					'A drawing of one body alone with every force that acts on it. If the body is at rest, the arrows add up to nothing.'
 			},
 			{
+				id: 'contact-force',
+				word: 'contact force',
+				unit: 'N',
+				meaning:
+					'All that the hold does to one hand, as one force. Split along the surface it is the normal force and the friction.',
+				see: ['normal-force', 'friction-needed']
+			},
+			{
 				id: 'normal-force',
 				word: 'normal force',
 				symbol: 'N',
@@ -26,6 +34,28 @@ export const frictionTerms: readonly TermGroup[] = [
 				meaning:
 					'The force along the surface that keeps the hand where it is. Over the normal force it is the ratio needed: on a flat slope with a plumb pull, the tangent of the slope, whatever the load.',
 				see: ['slip-angle']
+			},
+			{
+				id: 'friction-limit',
+				word: 'friction limit',
+				unit: 'N',
+				meaning:
+					'The most friction the contact can give at this normal force: the coefficient times the normal force. Friction at rest is whatever balance asks for, up to this limit.',
+				see: ['friction-cone', 'slip']
+			},
+			{
+				id: 'friction-cone',
+				word: 'friction cone',
+				meaning:
+					'Every direction in which the contact force can point without slip, about the normal force. As the surface is pressed harder under a constant coefficient, the cone keeps its angle.',
+				see: ['slip-angle']
+			},
+			{
+				id: 'slip',
+				word: 'slip',
+				meaning:
+					'The skin slides because more friction is needed than the contact can give. The fingers have not opened: that is the other way a hang ends.',
+				see: ['friction-limit', 'strength-edge']
 			},
 			{
 				id: 'friction-coefficient',

@@ -91,6 +91,13 @@ export const hangTerms: readonly TermGroup[] = [
 				meaning: 'Fingers nearly straight at the middle joint, the last joint bent round the hold.'
 			},
 			{
+				id: 'three-fingers',
+				word: 'three fingers',
+				meaning:
+					'A grip with the little finger left off. The same load then rests on three patches instead of four, so each presses harder.',
+				see: ['contact-area', 'pressure']
+			},
+			{
 				id: 'contact-area',
 				word: 'contact area, or patch',
 				symbol: 'a',

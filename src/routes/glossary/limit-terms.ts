@@ -58,6 +58,25 @@ export const limitTerms: readonly TermGroup[] = [
 					'Where a limit probably lies, as far as the trials tell. A short series gives a wide one, and that is the honest answer.'
 			},
 			{
+				id: 'cant-tell-yet',
+				word: 'can’t tell yet',
+				meaning:
+					'The trials so far fit more than one story: one may be ahead, but not by enough. More goes, better spread, may tell.',
+				see: ['story', 'check-load']
+			},
+			{
+				id: 'leaning',
+				word: 'leaning',
+				meaning: 'One story is ahead of the others, but not clearly: more trials may turn it.',
+				see: ['story', 'cant-tell-yet']
+			},
+			{
+				id: 'check-load',
+				word: 'check load',
+				meaning:
+					'One load that is hung again and again through a session. If its outcome changes, something other than load has changed.'
+			},
+			{
 				id: 'chance-of-holding',
 				word: 'chance of holding',
 				unit: '%',
