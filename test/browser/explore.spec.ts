@@ -103,7 +103,7 @@ test('a message goes with its text: when the value comes from elsewhere, and wit
 	await slope(page).fill('steep');
 	await expect(stale).toBeVisible();
 	await page.getByRole('navigation', { name: 'Pages' }).getByText('Compare').click();
-	await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+	await page.waitForURL(/compare\//);
 	await page.getByRole('navigation', { name: 'Pages' }).getByText('Explore').click();
 	await expect(verdict(page)).toContainText('At 70 kg');
 	await expect(stale).toHaveCount(0);

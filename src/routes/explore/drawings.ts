@@ -3,3 +3,4 @@ export { default as FreeBodyDiagram } from '#figures/forces/FreeBodyDiagram.svel
 export { default as HoldingRegion } from '#figures/region/HoldingRegion.svelte';
 export { default as MarginCurve } from '#figures/margin/MarginCurve.svelte';
 export { marginSeries } from './margin-series.ts';
+export { rehearse } from './rehearse.svelte.ts';

@@ -1,4 +1,6 @@
 import { tick } from 'svelte';
+import type { Results } from '#state/setup/results.ts';
+import type { Shown } from './rehearse.svelte.ts';
 
 /** Signs that a person is there. */
 const signs = [
@@ -41,9 +43,11 @@ export class LivePictures {
 	#fetching = false;
 	/** Where the pictures stand. */
 	readonly #places: () => HTMLElement[];
+	readonly #rehearsed: () => [Results, Shown];
 
-	constructor(places: () => HTMLElement[]) {
+	constructor(places: () => HTMLElement[], rehearsed: () => [Results, Shown]) {
 		this.#places = places;
+		this.#rehearsed = rehearsed;
 	}
 
 	/** Waits for a sign; gives back what ends the waiting. Call when the page stands. */
@@ -63,12 +67,14 @@ export class LivePictures {
 		if (this.#fetching) return;
 		this.#fetching = true;
 		try {
-			const { HoldingRegion, FreeBodyDiagram, MarginCurve, marginSeries } =
+			const { HoldingRegion, FreeBodyDiagram, MarginCurve, marginSeries, rehearse } =
 				await import('./drawings.ts');
 			// One at a time, so that no single task holds up a drag.
 			await this.#put({ HoldingRegion });
 			await this.#put({ FreeBodyDiagram });
 			await this.#put({ MarginCurve, marginSeries });
+			// Only practice: nothing is lost where it does not come about.
+			rehearse(...this.#rehearsed()).catch(() => {});
 		} catch {
 			// Not to be had just now; the next sign asks again.
 			this.#fetching = false;
