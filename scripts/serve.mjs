@@ -1,7 +1,7 @@
 // A small static server for the build: compressed, cached by name, and able to sit in any folder.
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
-import { extname, join, normalize, resolve } from 'node:path';
+import { extname, join, normalize, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
 
@@ -20,6 +20,18 @@ const types = {
 };
 const compressible = new Set(['.html', '.js', '.css', '.json', '.webmanifest', '.svg', '.txt']);
 
+/** The path asked for; undefined where it cannot be read, so that no request ends the server. */
+function pathOf(url) {
+	try {
+		return decodeURIComponent(url.split(/[?#]/)[0]);
+	} catch {
+		return undefined;
+	}
+}
+
+/** Whether a file is the folder or lies in it. */
+const isIn = (root, file) => file !== undefined && (file + sep).startsWith(root + sep);
+
 /**
  * Serves a folder at a path prefix.
  * @param {{ folder: string, port: number, prefix?: string, host?: string }} options
@@ -29,17 +41,17 @@ export function serve({ folder, port, prefix = '/', host = '127.0.0.1' }) {
 	const root = resolve(folder);
 	const cache = new Map();
 	const server = createServer((request, response) => {
-		const path = decodeURIComponent(new URL(request.url ?? '/', 'http://x').pathname);
-		const relative = path.startsWith(prefix) ? path.slice(prefix.length) : undefined;
+		const path = pathOf(request.url ?? '/');
+		const relative = path?.startsWith(prefix) ? path.slice(prefix.length) : undefined;
 		let file = relative === undefined ? undefined : normalize(join(root, relative));
-		if (file?.startsWith(root) && existsSync(file) && statSync(file).isDirectory()) {
+		if (path && isIn(root, file) && existsSync(file) && statSync(file).isDirectory()) {
 			if (!path.endsWith('/')) {
 				response.writeHead(301, { location: path + '/' }).end();
 				return;
 			}
 			file = join(file, 'index.html');
 		}
-		if (!file?.startsWith(root) || !existsSync(file)) {
+		if (!isIn(root, file) || !existsSync(file)) {
 			response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not found');
 			return;
 		}
