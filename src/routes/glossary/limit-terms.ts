@@ -19,6 +19,13 @@ export const limitTerms: readonly TermGroup[] = [
 					'The force the fingers can hold for the hold time over the force on them. At 1 they are about to open. It is not a margin to injury.'
 			},
 			{
+				id: 'limit',
+				word: 'limit',
+				unit: 'kg or lb',
+				meaning:
+					'The net load at which a margin is 1; where only trials speak, the load that ends one way in half of them. What lies beyond it slips, or opens.'
+			},
+			{
 				id: 'slip-edge',
 				word: 'slip edge',
 				meaning: 'On the picture of loads, the line where the slip margin is 1.'
