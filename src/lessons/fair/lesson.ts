@@ -26,7 +26,7 @@ export const fair: Lesson = {
 };
 
 /** Margins when only the order of the goes matters: load itself does nothing. */
-function drift({ hang, range, window }: Bench) {
+function drift({ hang, contact, netMass, range, window }: Bench) {
 	const margin = mechanismCurve('orderDrift', hang, drifting);
 	const [, strength] = marginSamples(hang, range, curvePoints);
 	const [moved] = samplesOf(
@@ -42,6 +42,7 @@ function drift({ hang, range, window }: Bench) {
 			strength,
 			{ ...still, label: 'what load does', kind: 'other' as const }
 		],
-		window
+		window,
+		point: { ...contact, slipMargin: margin(netMass), netMass }
 	};
 }

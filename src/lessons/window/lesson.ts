@@ -1,4 +1,5 @@
 import { holdingWindow } from '#core/region/holding-window.ts';
+import { evaluateHang } from '#core/strength/evaluate-hang.ts';
 import { squareMillimetresToSquareMetres } from '#core/units/area.ts';
 import { marginSamples } from '#figures/margin/helpers.ts';
 import { curvePoints, lessonGivens } from '#seeds/lessons.ts';
@@ -33,7 +34,7 @@ export const holding: Lesson = {
 };
 
 /** Margins of the opened grip, with the small patch's slip margin laid over. */
-function opened({ hang, range }: Bench) {
+function opened({ hang, load, netMass, range }: Bench) {
 	const padArea = squareMillimetresToSquareMetres(given.openArea);
 	const open = { ...hang, grip: { ...hang.grip, contact: { kind: 'fixed', padArea } as const } };
 	const [slip] = marginSamples(hang, range, curvePoints);
@@ -43,6 +44,7 @@ function opened({ hang, range }: Bench) {
 			...marginSamples(open, range, curvePoints),
 			{ ...slip, label: 'slip margin, small patch', kind: 'other' as const }
 		],
-		window: holdingWindow(open, range)
+		window: holdingWindow(open, range),
+		point: { ...evaluateHang(open, load), netMass }
 	};
 }
