@@ -129,7 +129,11 @@ test('two results in a session’s note stay two lines when the note is edited',
 	await note.press('End');
 	await note.press('Control+Home');
 	await note.pressSequentially('Windy. ');
+	const undo = page.getByRole('button', { name: /^Undo: / });
+	const before = await undo.innerText();
 	await note.blur();
+	// Written once it can be undone: only then may the page go.
+	await expect(undo).not.toHaveText(before);
 	await page.reload();
 	await page
 		.getByText(/^14 March 2026, /)

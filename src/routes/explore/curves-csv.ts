@@ -1,9 +1,12 @@
 import { massIn, type MassUnit } from '#core/units/mass-text.ts';
-import type { Results } from '#state/setup/results.ts';
+import { regionsIn, type Results } from '#state/setup/results.ts';
 import { writeCurves } from '#storage/codecs/csv-curves.ts';
 import { seriesCsv } from '../series-csv.ts';
 import { marginSeries } from './margin-series.ts';
 import { axes } from './set-up/axes.ts';
+
+/** Columns of the file: twice what the screen needs. */
+const columns = 240;
 
 /** Units in letters that every table program reads, whatever it takes the file's letters for. */
 const letters: Record<string, string> = { 'mm²': 'mm2', '°': 'deg', '': 'ratio' };
@@ -11,8 +14,7 @@ const letters: Record<string, string> = { 'mm²': 'mm2', '°': 'deg', '': 'ratio
 /** The region's edges, one row for each stretch that holds; a row without loads holds nowhere. */
 export function regionCsv(results: Results, mass: MassUnit): string {
 	const { label, unit, perUnit } = axes[results.setup.axis];
-	const cases = [{ label: 'this set-up', region: results.region }, ...results.overlays];
-	const rows = cases.flatMap((one) =>
+	const rows = regionsIn(columns, results).flatMap((one) =>
 		one.region.columns.flatMap(({ value, intervals }) =>
 			(intervals.length > 0 ? intervals : [undefined]).map((interval) => ({
 				name: one.label,

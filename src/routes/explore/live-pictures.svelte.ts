@@ -41,6 +41,7 @@ export class LivePictures {
 	readonly all = $derived(this.drawings.MarginCurve !== undefined);
 
 	#fetching = false;
+	#left = false;
 	/** Where the pictures stand. */
 	readonly #places: () => HTMLElement[];
 	readonly #rehearsed: () => [Results, Shown];
@@ -60,7 +61,10 @@ export class LivePictures {
 				passive: true
 			});
 		}
-		return () => heard.abort();
+		return () => {
+			this.#left = true;
+			heard.abort();
+		};
 	}
 
 	async draw(): Promise<void> {
@@ -74,7 +78,7 @@ export class LivePictures {
 			await this.#put({ FreeBodyDiagram });
 			await this.#put({ MarginCurve, marginSeries });
 			// Only practice: nothing is lost where it does not come about.
-			rehearse(...this.#rehearsed()).catch(() => {});
+			if (!this.#left) rehearse(...this.#rehearsed()).catch(() => {});
 		} catch {
 			// Not to be had just now; the next sign asks again.
 			this.#fetching = false;

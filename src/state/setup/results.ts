@@ -10,7 +10,7 @@ import { axisRange, hangOf, loadOf, netMassOf, personOf, referenceForceOf } from
 export const leanLaidOver = 5;
 
 /** Columns of the region on screen: straight lines between them leave its edges by less than a pixel. */
-const columns = 120;
+const columnsShown = 120;
 
 /** Everything that the page shows of a set-up; results are derived, never stored. */
 export type Results = ReturnType<typeof computeResults>;
@@ -57,6 +57,15 @@ export function computeResults(setup: Setup) {
 	};
 }
 
+/** The region and what is laid over it in as many columns as a file should have. */
+export function regionsIn(columns: number, { hang, across, range, netMass, overlays }: Results) {
+	const swept = { ...range, present: netMass };
+	return [{ label: 'this set-up', hang }, ...overlays].map(({ label, hang }) => ({
+		label,
+		region: regionOf(hang, across, swept, columns)
+	}));
+}
+
 /** The same hang with more finger strength than any load here needs: what friction alone allows. */
 function tireless(hang: Hang): Hang {
 	return { ...hang, strength: { ...hang.strength, referenceForce: 1e6 } };
@@ -65,7 +74,8 @@ function tireless(hang: Hang): Hang {
 function regionOf(
 	hang: Hang,
 	across: ReturnType<typeof axisRange>,
-	load: { from: number; to: number; present: number }
+	load: { from: number; to: number; present: number },
+	columns = columnsShown
 ) {
 	const { axis, from, to } = across;
 	return holdingRegion(hang, { axis, from, to, columns, load });
