@@ -16,8 +16,11 @@ async function fillRoom(page: Page) {
 	}
 }
 
-/** The bench's invented rows. */
-const fillBench = (page: Page) => page.getByRole('button', { name: /invented/ }).click();
+/** The bench's invented rows, and the address that carries them: the file's link is the page's. */
+async function fillBench(page: Page) {
+	await page.getByRole('button', { name: /invented/ }).click();
+	await page.waitForURL(/\?/);
+}
 
 /** The demo's limits: the worker computes in earnest. */
 async function limits(page: Page) {
