@@ -126,11 +126,13 @@ export class NotebookState {
 		label: string,
 		kind: K,
 		id: string,
-		changes: Partial<Records[K]>
+		changes: Partial<Records[K]> | ((now: Records[K]) => Partial<Records[K]>)
 	): Promise<boolean> {
 		const turn = this.#amending.then(async () => {
 			const now = await this.#latest(kind, id);
-			return now !== undefined && this.apply(label, [put(kind, { ...now, ...changes })]);
+			if (now === undefined) return false;
+			const changed = typeof changes === 'function' ? changes(now) : changes;
+			return this.apply(label, [put(kind, { ...now, ...changed })]);
 		});
 		this.#amending = turn.catch(() => {});
 		return turn;
