@@ -74,22 +74,35 @@ export function storiesDesk(
 		return cancelled.has(id);
 	};
 
+	/** Takes steps one by one; now and then says how far it is and lets messages in. Undefined when cancelled. */
+	async function paced<Step, Found>(
+		id: number,
+		steps: Generator<Step, Found>,
+		progress: (step: Step) => { done: number; of: number; tally?: Tally }
+	): Promise<Found | undefined> {
+		let since = now();
+		let step = steps.next();
+		for (; !step.done; step = steps.next()) {
+			if (now() - since < stretch) continue;
+			send({ kind: 'progress', id, ...progress(step.value) });
+			if (await gone(id)) return void send({ kind: 'cancelled', id });
+			since = now();
+		}
+		return step.value;
+	}
+
 	async function answer(request: Exclude<StoriesRequest, { kind: 'cancel' }>): Promise<void> {
 		const { id } = request;
 		if (request.kind === 'stories') {
 			send({ kind: 'stories', id, evidence: stories(request.trials, request.options).evidence });
 			if (!(await gone(id)) && kept) kept.book = tidyBook(kept.book);
 		} else if (request.kind === 'ranges') {
-			const steps = storyRangesInSteps(request.trials, request.options);
-			let since = now();
-			let step = steps.next();
-			for (; !step.done; step = steps.next()) {
-				if (now() - since < stretch) continue;
-				send({ kind: 'progress', id, ...step.value });
-				if (await gone(id)) return send({ kind: 'cancelled', id });
-				since = now();
-			}
-			send({ kind: 'ranges', id, ranges: step.value });
+			const ranges = await paced(
+				id,
+				storyRangesInSteps(request.trials, request.options),
+				(step) => step
+			);
+			if (ranges) send({ kind: 'ranges', id, ranges });
 		} else if (request.kind === 'next') {
 			const { trials, options, candidates } = request;
 			send({ kind: 'next', id, candidates: nextTrial(trials, { ...options, candidates }) });
@@ -110,16 +123,10 @@ export function storiesDesk(
 			send({ kind: 'limits', id, limits: found });
 		} else {
 			const { plan, options } = request;
-			let last: Tally | undefined;
-			let since = now();
-			for (const tally of simulatePlan(plan, options)) {
-				last = tally;
-				if (now() - since < stretch) continue;
-				send({ kind: 'progress', id, done: tally.runs, of: options.runs, tally });
-				if (await gone(id)) return send({ kind: 'cancelled', id });
-				since = now();
-			}
-			send({ kind: 'power', id, tally: last! });
+			const tally = await paced(id, simulatePlan(plan, options), (tally) => {
+				return { done: tally.runs, of: options.runs, tally };
+			});
+			if (tally) send({ kind: 'power', id, tally });
 		}
 	}
 

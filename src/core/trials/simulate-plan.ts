@@ -39,7 +39,7 @@ export type Tally = {
  * @param plan loads in kg, rope and order terms
  * @param o referenceLoad kg; truth; seed; runs; stories to judge among (all six without order when left out), with
  * order terms as well when `withOrder`; bar 0.9 when left out
- * @returns a generator of tallies, one after each run
+ * @returns a generator of tallies, one after each run, and at last the tally of all
  * @throws RangeError naming field, value and range
  * Source: derived
  * Example: [...simulatePlan(plan, { ...o, runs: 3 })].length → 3
@@ -56,7 +56,7 @@ export function* simulatePlan(
 		bar?: number;
 		priors?: Priors;
 	}
-): Generator<Tally, void> {
+): Generator<Tally, Tally> {
 	checkTrials(plan.map((trial) => ({ ...trial, outcome: 'held' })));
 	checkNumber('runs', o.runs, { least: 1 });
 	for (const [name, value] of Object.entries(o.truth)) checkNumber(`truth.${name}`, value);
@@ -109,4 +109,5 @@ export function* simulatePlan(
 		}
 		yield { runs, won: { ...won } };
 	}
+	return { runs: o.runs, won };
 }
