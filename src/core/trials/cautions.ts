@@ -61,14 +61,15 @@ function stageCautions(
 		return [{ kind: 'all-alike', stage, outcome: 'yes', load: Math.max(...loads(yes)) }];
 	if (yes.length === 0)
 		return [{ kind: 'all-alike', stage, outcome: 'no', load: Math.min(...loads(no)) }];
-	const logs = loads(trials).map(Math.log);
-	if (Math.max(...logs) - Math.min(...logs) < 1e-9) return [];
 	// One row a load: thousands of trials come at a few loads.
-	const rows = [...new Set(logs)].map((log) => trials.filter((_, k) => logs[k] === log));
+	const each = [...new Set(loads(trials))];
+	const logs = each.map(Math.log);
+	if (Math.max(...logs) - Math.min(...logs) < 1e-9) return [];
+	const rows = each.map((load) => trials.filter((trial) => trial.load === load));
 	const separated = isSeparated({
 		successes: rows.map((row) => row.filter(good).length),
 		trials: rows.map((row) => row.length),
-		design: rows.map(([first]) => [1, Math.log(first!.load)]),
+		design: logs.map((log) => [1, log]),
 		link: 'logit'
 	});
 	return separated ? [{ kind: 'clean-split', stage }] : [];

@@ -84,18 +84,18 @@ export function* storyRangesInSteps(
 	);
 	const widthsOf = (story: Story) => (/rises|falls/.test(story) ? guessWidths : ([1] as const));
 	const of = versions.reduce((fits, { story }) => fits + widthsOf(story).length, 0);
-	const logs = guessWidths.map(() => versions.map(() => 0));
+	/** A version's log evidences, by width. */
+	const logs: number[][] = versions.map(() => []);
 	let done = 0;
 	for (const [k, version] of versions.entries()) {
 		for (const width of widthsOf(version.story)) {
-			const log = evidence(version, { ...priors, loadEffectSd: width * priors.loadEffectSd });
-			for (const [w, each] of guessWidths.entries())
-				if (widthsOf(version.story).length === 1 || each === width) logs[w]![k] = log;
+			const wide = { ...priors, loadEffectSd: width * priors.loadEffectSd };
+			logs[k]!.push(evidence(version, wide));
 			yield { done: (done += 1), of };
 		}
 	}
-	const each = logs.map((row) => {
-		const weights = shares(row);
+	const each = guessWidths.map((_, w) => {
+		const weights = shares(logs.map((byWidth) => byWidth[w] ?? byWidth[0]!));
 		return inPlay.map((_, k) => {
 			const ordered = weights[inPlay.length + k]!;
 			return { total: weights[k]! + ordered, ordered };
