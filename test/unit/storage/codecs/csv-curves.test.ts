@@ -1,5 +1,6 @@
 import { csvParse } from 'd3';
 import { describe, expect, test } from 'vitest';
+import { holdingRegion } from '#core/region/holding-region.ts';
 import { computeResults } from '#state/setup/results.ts';
 import { firstSight } from '#storage/codecs/setup.ts';
 import { writeCurves } from '#storage/codecs/csv-curves.ts';
@@ -47,7 +48,10 @@ describe('the curves of Explore, read back by another reader', () => {
 		]);
 		expect(new Set(rows.map((row) => row.case)).size).toBe(3);
 		const own = rows.filter((row) => row.case === 'this set-up');
-		const kept = results.region.columns.flatMap(({ value, intervals }) =>
+		const { hang, across, range, netMass } = results;
+		const load = { ...range, present: netMass };
+		const region = holdingRegion(hang, { ...across, columns: 240, load });
+		const kept = region.columns.flatMap(({ value, intervals }) =>
 			(intervals.length ? intervals : [undefined]).map((interval) => ({ value, interval }))
 		);
 		expect(own.length).toBe(kept.length);
